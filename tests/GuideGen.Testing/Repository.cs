@@ -1,0 +1,15 @@
+using System.Reflection;
+
+namespace GuideGen.Testing;
+
+/// <summary>Where the files of this repository lie while its tests run.</summary>
+public static class Repository
+{
+    public static string Root { get; } = typeof(Repository).Assembly
+        .GetCustomAttributes<AssemblyMetadataAttribute>()
+        .Single(a => a.Key == "RepositoryRoot").Value!;
+
+    public static string PathTo(params string[] parts) => Path.Combine([Root, .. parts]);
+
+    public static string Read(params string[] parts) => File.ReadAllText(PathTo(parts));
+}
