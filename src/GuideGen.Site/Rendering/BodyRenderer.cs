@@ -1,3 +1,4 @@
+using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
 using GuideGen.Site.Views;
 using Markdig.Extensions.Tables;
@@ -5,7 +6,6 @@ using Markdig.Renderers;
 using Markdig.Renderers.Html;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
-using GuideGen.Guide.Model;
 
 namespace GuideGen.Site.Rendering;
 
