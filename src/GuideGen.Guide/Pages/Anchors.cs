@@ -1,0 +1,29 @@
+using System.Text;
+
+namespace GuideGen.Guide.Pages;
+
+/// <summary>Names of headings as the end of an address: lower case, words joined by hyphens, unique on a page.</summary>
+public sealed class Anchors
+{
+    readonly HashSet<string> used = new(StringComparer.Ordinal);
+
+    public string Next(string heading)
+    {
+        var name = Of(heading);
+        var free = name;
+        for (var i = 2; !used.Add(free); i++) free = $"{name}-{i}";
+        return free;
+    }
+
+    public static string Of(string heading)
+    {
+        var name = new StringBuilder();
+        foreach (var rune in heading.EnumerateRunes())
+        {
+            if (Rune.IsLetterOrDigit(rune)) name.Append(Rune.ToLowerInvariant(rune).ToString());
+            else if (name.Length > 0 && name[^1] != '-' && rune.Value is not '\'') name.Append('-');
+        }
+
+        return name.ToString().TrimEnd('-') is { Length: > 0 } text ? text : "section";
+    }
+}
