@@ -40,7 +40,7 @@ static class AnswerDecoder
         {
             Service = service,
             Source = message.Source,
-            IsComplete = answer.IsComplete && (message.IsWhole || message.Framing == Framing.Unknown),
+            IsComplete = answer.IsComplete && message.IsWhole,
             Certainty = message.IsDoubtful ? Certainty.Guess : answer.Certainty,
         };
     }
@@ -67,7 +67,7 @@ static class AnswerDecoder
         return new()
         {
             Service = AnswerService.ByStatus,
-            Codes = codes.ToImmutable(),
+            Codes = codes.DrainToImmutable(),
             IsComplete = rest.IsEmpty || (framing == Framing.Unknown && Padding.IsOnly(rest)),
         };
     }

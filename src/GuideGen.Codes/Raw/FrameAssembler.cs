@@ -1,4 +1,4 @@
-using System.Runtime.InteropServices;
+using System.Globalization;
 
 namespace GuideGen.Codes.Raw;
 
@@ -16,17 +16,16 @@ sealed class FrameAssembler
 
     FrameAssembler() => numbered = new(messages);
 
-    internal static List<RawMessage> Assemble(IEnumerable<HexLine> lines)
+    internal static List<RawMessage> Assemble(HexBlock block)
     {
         var assembler = new FrameAssembler();
-        foreach (var line in lines)
-            assembler.Take(line);
+        foreach (var line in block.Lines)
+            assembler.Take(line, block.BytesOf(line));
         return assembler.messages;
     }
 
-    void Take(HexLine line)
+    void Take(HexLine line, ReadOnlySpan<HexByte> bytes)
     {
-        var bytes = CollectionsMarshal.AsSpan(line.Bytes);
         if (line.Announced >= 0)
             numbered.Announce(line.Announced);
         else if (line.Index >= 0)
@@ -87,7 +86,7 @@ sealed class FrameAssembler
         if (length < 0)
             return false;
         var from = length == 0 ? 4 : 3; // A length of its own stands behind the header.
-        Start(bytes[2].Value.ToString("X2", System.Globalization.CultureInfo.InvariantCulture), Framing.Pairs,
+        Start(bytes[2].Value.ToString("X2", CultureInfo.InvariantCulture), Framing.Pairs,
             length == 0 ? bytes[3].Value : length, bytes[from..]);
         return true;
     }

@@ -69,6 +69,6 @@ static class PairAnswers
             if (!code.IsEmptySlot)
                 codes.Add(new(new(code), bytes[i].Start, bytes[i + 1].Start + 2));
         }
-        return codes.ToImmutable();
+        return codes.DrainToImmutable();
     }
 }

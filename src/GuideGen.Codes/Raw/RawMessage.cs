@@ -29,5 +29,10 @@ sealed class RawMessage(string? source, Framing framing, int expected, bool isDo
     internal bool IsWhole => Bytes.Count >= expected;
 
     /// <summary>Adds what still belongs to the payload; the rest of a frame is padding.</summary>
-    internal void Add(ReadOnlySpan<HexByte> bytes) => Bytes.AddRange(bytes[..Math.Clamp(expected - Bytes.Count, 0, bytes.Length)]);
+    internal void Add(ReadOnlySpan<HexByte> bytes)
+    {
+        bytes = bytes[..Math.Clamp(expected - Bytes.Count, 0, bytes.Length)];
+        Bytes.EnsureCapacity(Bytes.Count + bytes.Length);
+        Bytes.AddRange(bytes);
+    }
 }

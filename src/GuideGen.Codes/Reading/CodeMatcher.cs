@@ -15,16 +15,16 @@ sealed class CodeMatcher(TextLine line, ReadingPlace place)
         matches.Clear();
         if (!IsBox && IsAboutSomethingElse())
             return;
-        MatchRuns(TryMatch);
+        MatchRuns(guessing: false);
         if (matches.Count == 0 && (IsBox || line.Has(WordKind.Fault)))
-            MatchRuns(TryGuess);
+            MatchRuns(guessing: true);
     }
 
-    void MatchRuns(Func<int, CodeMatch?> match)
+    void MatchRuns(bool guessing)
     {
         for (var i = 0; i < line.Runs.Count; i++)
         {
-            if (match(i) is not { } found)
+            if ((guessing ? TryGuess(i) : TryMatch(i)) is not { } found)
                 continue;
             matches.Add(found);
             i = found.LastRun;
