@@ -103,6 +103,12 @@ public static class Rules
         CanBeDismissed = true,
     };
 
+    public static readonly Rule CodeUnassigned = new("code-unassigned", Warning, "A code of the standard without a known meaning",
+        "{0} belongs to SAE J2012, and no meaning of it is known.", "Check the digits. If this vehicle really sets it, say what it means in content/codes/{0}.md.")
+    {
+        CanBeDismissed = true,
+    };
+
     public static readonly Rule CodeMakerUnexplained = new("code-maker-unexplained", Error, "A maker's own code without an explanation",
         "{0} is the maker's own code, and nothing here says what it means.", "Add content/codes/{0}.md with its meaning on this vehicle.");
 

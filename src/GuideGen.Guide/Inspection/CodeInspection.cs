@@ -18,9 +18,10 @@ sealed class CodeInspection : IInspection
         var isExplained = guide.Slugs[ContentKind.Code].Contains(name);
         Rule? rule = code.Value.Owner switch
         {
-            _ when isExplained => null,
+            _ when isExplained || code.Value.IsEmptySlot => null,
             CodeOwner.Reserved => Rules.CodeReserved,
             CodeOwner.Maker => Rules.CodeMakerUnexplained,
+            CodeOwner.IsoSae when CodeCatalogue.Find(code.Value) is null => Rules.CodeUnassigned,
             _ => null,
         };
         return rule is null ? [] : [rule.At(code.Span, name).Concerning(name)];

@@ -3,7 +3,7 @@ using System.Text;
 namespace GuideGen.Guide.Tests.Rows;
 
 /// <summary>One row of a table of bad inputs: files laid over the base guide, and the exact findings.</summary>
-/// <param name="Expected">As <see cref="Print"/> writes them.</param>
+/// <param name="Expected">As <see cref="RowFile.Print"/> writes them.</param>
 public sealed record Row(string Name, Dictionary<string, string?> Files, Dictionary<string, string> Edits, string Expected)
 {
     public Dictionary<string, byte[]> Overlay(LineEnding ending)
