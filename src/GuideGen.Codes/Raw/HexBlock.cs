@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace GuideGen.Codes.Raw;
 
 /// <summary>Neighbouring lines of bytes, kept together because a message may need several of them.</summary>
@@ -10,7 +8,8 @@ sealed class HexBlock
 
     internal IReadOnlyList<HexLine> Lines => lines;
 
-    internal ReadOnlySpan<HexByte> BytesOf(HexLine line) => CollectionsMarshal.AsSpan(bytes).Slice(line.From, line.Count);
+    /// <summary>Of all lines, one behind the other; a copy, so that messages may keep pieces of it.</summary>
+    internal ReadOnlyMemory<HexByte> CopyBytes() => bytes.ToArray();
 
     /// <returns>False if the line holds anything else than bytes.</returns>
     internal bool TryAdd(string folded, int start, int end)
