@@ -38,7 +38,7 @@ public sealed class LunrIndexTests
     [Fact]
     public void What_lunr_loads_of_it_ranks_500_queries_as_its_own_index_does()
     {
-        var documents = SampleTexts.Documents(400);
+        var documents = SampleTexts.Documents(150);
         var oracle = new LunrOracle().Build(SampleTexts.Fields, documents).Load("loaded", Json(SampleTexts.Fields, documents));
         var queries = SampleQueries.All(500);
 
