@@ -52,11 +52,12 @@ public static class SearchShards
     static Shard Words(LunrIndex index)
     {
         var terms = index.SortedTerms.Where(t => TermShards.IsFindable(index.Terms[t])).ToList();
+        var shortened = terms.Select((t, i) => SharedStart.Shorten(index.Terms[t], i == 0 ? "" : index.Terms[terms[i - 1]]));
         return ShardScript.Write("words", json =>
         {
             json.WriteStartObject();
-            json.WriteString("terms", string.Join(' ', terms.Select(t => index.Terms[t])));
-            json.WriteString("forms", string.Join(' ', terms.Select(t => index.Forms[t] == index.Terms[t] ? "" : index.Forms[t])));
+            json.WriteString("terms", string.Join(' ', shortened));
+            json.WriteString("forms", string.Join(' ', terms.Select(t => SharedStart.Change(index.Forms[t], index.Terms[t]))));
             json.WriteEndObject();
         });
     }

@@ -6,7 +6,8 @@ namespace GuideGen.Search.Shards;
 
 /// <summary>
 /// The index cut by term. A shard is a range of the sorted terms with all their postings, one line of text per term:
-/// the term, its index, then per field the documents and how often each has it. Fields at the end that are empty are left out.
+/// the term (shortened against the one before), its index, then per field the documents and how often each has it. Fields
+/// at the end that are empty are left out.
 /// </summary>
 static class TermShards
 {
@@ -22,14 +23,14 @@ static class TermShards
         var (lines, length, first, last) = (new List<string>(), 0, "", "");
         foreach (var term in index.SortedTerms.Where(t => IsFindable(index.Terms[t])))
         {
-            var line = Line(index, term);
-            if (lines.Count > 0 && length + line.Length > size)
+            var values = Values(index, term);
+            if (lines.Count > 0 && length + values.Length > size)
             {
                 ranges.Add(Close(first, lines, ranges.Count));
-                (lines, length, first) = ([], 0, Border(last, index.Terms[term]));
+                (lines, length, first, last) = ([], 0, Border(last, index.Terms[term]), "");
             }
-            lines.Add(line);
-            (length, last) = (length + line.Length, index.Terms[term]);
+            lines.Add(SharedStart.Shorten(index.Terms[term], last) + values);
+            (length, last) = (length + lines[^1].Length, index.Terms[term]);
         }
         if (lines.Count > 0) ranges.Add(Close(first, lines, ranges.Count));
         return ranges.DrainToImmutable();
@@ -58,9 +59,9 @@ static class TermShards
         return next[..length];
     }
 
-    static string Line(LunrIndex index, int term)
+    static string Values(LunrIndex index, int term)
     {
-        var line = new StringBuilder(index.Terms[term]).Append(' ').AppendNumber(term);
+        var line = new StringBuilder(" ").AppendNumber(term);
         for (var field = 0; field < index.Fields.Length; field++)
         {
             line.Append(' ');

@@ -25,6 +25,34 @@
     return list;
   }
 
+  /** Words of which each is written against the one before: a digit says how much of that one it begins with. */
+  function unshorten(shortened) {
+    let word = '';
+    return shortened.map(function (text) {
+      word = word.slice(0, numbers(text[0])[0]) + text.slice(1);
+      return word;
+    });
+  }
+
+  /** The words of the guide: stems, and for each the word to show in its place. */
+  function readWords(words) {
+    const forms = words.forms.split(' ');
+    const terms = unshorten(split(words.terms));
+    return {
+      terms: terms,
+      forms: terms.map(function (term, i) {
+        return forms[i] ? term.slice(0, term.length - numbers(forms[i][0])[0]) + forms[i].slice(1) : term;
+      })
+    };
+  }
+
+  /** A term file's lines: the term, and the text of its values. */
+  function readTerms(lines) {
+    const ends = lines.map(function (line) { return line.indexOf(' '); });
+    return unshorten(lines.map(function (line, i) { return line.slice(0, ends[i]); }))
+      .map(function (term, i) { return { term: term, values: lines[i].slice(ends[i] + 1) }; });
+  }
+
   function split(text) {
     return text === '' ? [] : text.split(' ');
   }
@@ -56,13 +84,13 @@
     return low;
   }
 
-  /** One term of a file: its index, and per field its documents and how often each has it. */
-  function readLine(line, head) {
-    const parts = line.split(' ');
+  /** One term's values: its index, and per field its documents and how often each has it. */
+  function readValues(entry, head) {
+    const parts = entry.values.split(' ');
     return {
-      term: parts[0],
-      index: numbers(parts[1])[0],
-      fields: head.fields.map(function (_, f) { return readPostings(parts[2 + f] || ''); })
+      term: entry.term,
+      index: numbers(parts[0])[0],
+      fields: head.fields.map(function (_, f) { return readPostings(parts[1 + f] || ''); })
     };
   }
 
@@ -78,8 +106,8 @@
   }
 
   /** The part of the whole index that these terms are, with the same term indexes, so that sums add up in the same order. */
-  function smallIndex(head, lines, everyDocument) {
-    const entries = lines.map(function (line) { return readLine(line, head); });
+  function smallIndex(head, terms, everyDocument) {
+    const entries = terms.map(function (entry) { return readValues(entry, head); });
     const vectors = new Map();
     for (let d = 0; everyDocument && d < head.documents; d++) vectors.set(head.fields[0] + '/' + d, []);
     entries.slice().sort(function (a, b) { return a.index - b.index; })
@@ -116,5 +144,7 @@
     });
   }
 
-  guide.searchIndex = { numbers: numbers, split: split, prepare: prepare, fileOf: fileOf, build: smallIndex };
+  guide.searchIndex = {
+    numbers: numbers, prepare: prepare, fileOf: fileOf, readTerms: readTerms, readWords: readWords, build: smallIndex
+  };
 })(globalThis);

@@ -39,18 +39,15 @@
 
   /** @type {Place} */
   let place;
-  /** Data that has arrived, by key, and files on their way, by name. */
-  let arrived = new Map();
-  let coming = new Map();
-  /** What is made of the head file, once. */
-  let opened = null;
+  /** By key: data as it arrived, and as it was made ready. By name: files on their way or here. */
+  let arrived, ready, coming;
 
   /** @param {Place} where */
   function start(where) {
     place = Object.assign({ most: 40, load: addScript }, where);
     arrived = new Map();
+    ready = new Map();
     coming = new Map();
-    opened = null;
   }
 
   /** Called by the files themselves. */
@@ -79,21 +76,26 @@
     return coming.get(name);
   }
 
-  function data(key, name) {
+  /** What the file of this name handed over, read once. */
+  function data(key, name, read) {
     return loadFile(name).then(function () {
       if (!arrived.has(key)) throw new Error(key + ' is not in ' + name);
-      return arrived.get(key);
+      if (!ready.has(key)) ready.set(key, read(arrived.get(key)));
+      return ready.get(key);
     });
   }
 
-  function shard(key, hash) {
-    return data(key, key + '-' + hash + '.js');
+  function shard(key, hash, read) {
+    return data(key, key + '-' + hash + '.js', read);
   }
 
   function open() {
-    return Promise.all([data('head', place.head), loadFile(place.lunr)]).then(function (loaded) {
-      return opened = opened || index.prepare(loaded[0]);
-    });
+    return Promise.all([loadFile(place.lunr), loadFile(place.head)])
+      .then(function () { return data('head', place.head, index.prepare); });
+  }
+
+  function words(head) {
+    return shard('words', head.words, index.readWords);
   }
 
   /**
@@ -104,11 +106,11 @@
   function needs(head, clause) {
     const term = clause.usePipeline ? head.pipeline.runString(clause.term, {}).join('') : clause.term;
     const star = term.indexOf('*');
-    if ('editDistance' in clause) return allWords(head).then(function (words) { return listed(head, similar(words, term, clause)); });
+    if ('editDistance' in clause) return words(head).then(function (all) { return listed(head, similar(all.terms, term, clause)); });
     if (star < 0) return Promise.resolve(listed(head, [term]));
     if (star < term.length - 1) {
       const shape = new RegExp('^' + term.replace(/[\\^$.+?()[\]{}|]/g, '\\$&').replace(/\*/g, '[^]*') + '$');
-      return allWords(head).then(function (words) { return listed(head, words.filter(function (w) { return shape.test(w); })); });
+      return words(head).then(function (all) { return listed(head, all.terms.filter(function (t) { return shape.test(t); })); });
     }
     const beginning = term.slice(0, -1);
     const files = [];
@@ -122,13 +124,9 @@
     return { files: [...files], wants: function (term) { return wanted.has(term); } };
   }
 
-  function allWords(head) {
-    return shard('words', head.words).then(function (words) { return index.split(words.terms); });
-  }
-
   /** The words that lunr itself finds within the clause's edits, out of those that cheap counting leaves. */
-  function similar(words, term, clause) {
-    const near = words.filter(function (w) { return mayBe(w, term, clause.editDistance); });
+  function similar(terms, term, clause) {
+    const near = terms.filter(function (w) { return mayBe(w, term, clause.editDistance); });
     return lunr.TokenSet.fromArray(near).intersect(lunr.TokenSet.fromFuzzyString(term, clause.editDistance)).toArray();
   }
 
@@ -151,15 +149,14 @@
     return { files: [], wants: function () { return false; } };
   }
 
-  function linesOf(head, required) {
+  function termsOf(head, required) {
     const files = new Set([].concat(...required.map(function (need) { return need.files; })));
     const loads = [...files].filter(function (file) { return file < head.terms.length; })
       .sort(function (a, b) { return a - b; })
-      .map(function (file) { return shard('terms-' + file, head.terms[file]); });
+      .map(function (file) { return shard('terms-' + file, head.terms[file], index.readTerms); });
     return Promise.all(loads).then(function (shards) {
-      return [].concat(...shards).filter(function (line) {
-        const term = line.slice(0, line.indexOf(' '));
-        return required.some(function (need) { return need.wants(term); });
+      return [].concat(...shards).filter(function (entry) {
+        return required.some(function (need) { return need.wants(entry.term); });
       });
     });
   }
@@ -181,7 +178,7 @@
 
   function withCard(head, result) {
     const number = Math.floor(result.ref / head.cardsPerFile);
-    return shard('cards-' + number, head.cards[number]).then(function (cards) {
+    return shard('cards-' + number, head.cards[number], Array.from).then(function (cards) {
       const card = cards[result.ref % head.cardsPerFile];
       return {
         document: +result.ref, score: result.score, terms: Object.keys(result.matchData.metadata),
@@ -194,9 +191,9 @@
     return Promise.all(query.clauses.map(function (clause) {
       return needs(head, clause).then(function (need) { return limited(clause, need, limits); });
     })).then(function (required) {
-      return linesOf(head, required);
-    }).then(function (lines) {
-      const ranked = index.build(head, lines, query.isNegated())
+      return termsOf(head, required);
+    }).then(function (terms) {
+      const ranked = index.build(head, terms, query.isNegated())
         .query(function (q) { query.clauses.forEach(function (clause) { q.clause(clause); }); });
       return Promise.all(ranked.slice(0, cards).map(function (result) { return withCard(head, result); }))
         .then(function (results) { return { total: ranked.length, results: results, limits: limits, refused: '' }; });
@@ -222,13 +219,9 @@
     });
   }
 
-  /** All words of the guide: stems, and for each the word to show in its place. */
+  /** @returns {Promise<{terms: string[], forms: string[]}>} all stems of the guide, and for each the word to show */
   function vocabulary() {
-    return open().then(function (head) { return shard('words', head.words); }).then(function (words) {
-      const terms = index.split(words.terms);
-      const forms = words.forms.split(' ');
-      return { terms: terms, forms: terms.map(function (term, i) { return forms[i] || term; }) };
-    });
+    return open().then(words);
   }
 
   guide.search = { start: start, take: take, find: find, vocabulary: vocabulary };
