@@ -12,11 +12,9 @@ public static class CodeCatalogue
 
     static readonly CatalogueData Data = CatalogueData.Load();
     static readonly CodeEntry?[] Made = new CodeEntry?[Data.Count];
-    static readonly Lazy<ImmutableArray<CodeEntry>> Everything = new(() => [.. Enumerable.Range(0, Data.Count).Select(EntryAt)]);
-    static readonly Lazy<ILookup<string, CodeEntry>> BySubject = new(() => All.ToLookup(e => e.Subject, StringComparer.Ordinal));
 
     /// <summary>In the order of the printed codes: B, C, P, U.</summary>
-    public static ImmutableArray<CodeEntry> All => Everything.Value;
+    public static ImmutableArray<CodeEntry> All => Listing.Entries;
 
     /// <summary>The first three characters that have at least one code, in order.</summary>
     public static ImmutableArray<string> Groups => [.. All.Select(e => GroupOf(e.Code)).Distinct()];
@@ -34,7 +32,7 @@ public static class CodeCatalogue
 
     internal static RelatedCodes RelatedTo(CodeEntry entry)
     {
-        var family = BySubject.Value[entry.Subject].Where(e => e.Code != entry.Code).ToLookup(e => e.Sides.SequenceEqual(entry.Sides));
+        var family = Listing.BySubject[entry.Subject].Where(e => e.Code != entry.Code).ToLookup(e => e.Sides.SequenceEqual(entry.Sides));
         var like = family[false].Where(e => e.Condition == entry.Condition && e.InCircuit == entry.InCircuit);
         return new([.. family[true].Select(e => e.Code)], [.. like.Select(e => e.Code)], Neighbours(entry.Code));
     }
@@ -72,5 +70,12 @@ public static class CodeCatalogue
         var (subject, sides) = SubjectLine.Read(Data.HeadText(Data.Head(row)));
         var condition = Conditions.Get(Data.ConditionKeys[Data.Condition(row)]);
         return new(CodeAt(row), subject, sides, Data.InCircuit(row), condition, Data.Support(row));
+    }
+
+    // Apart, so that one look-up does not make every entry.
+    static class Listing
+    {
+        public static readonly ImmutableArray<CodeEntry> Entries = [.. Enumerable.Range(0, Data.Count).Select(EntryAt)];
+        public static readonly ILookup<string, CodeEntry> BySubject = Entries.ToLookup(e => e.Subject, StringComparer.Ordinal);
     }
 }
