@@ -15,6 +15,7 @@ public sealed class CommandLine(Terminal terminal, string currentFolder)
         {
             CompileCommand.Make(terminal, currentFolder),
             InspectCommand.Make(terminal, currentFolder),
+            DecodeCommand.Make(terminal, currentFolder),
         };
         var parsed = root.Parse(arguments);
         try

@@ -1,3 +1,3 @@
 using GuideGen;
 
-return new CommandLine(Terminal.Of(Console.Out, Console.Error, Console.IsOutputRedirected), Directory.GetCurrentDirectory()).Run(args);
+return new CommandLine(Terminal.Of(Console.In, Console.Out, Console.Error, Console.IsOutputRedirected), Directory.GetCurrentDirectory()).Run(args);

@@ -15,12 +15,13 @@ sealed class CodeInspection : IInspection
     internal static IEnumerable<Finding> Inspect(GuideContent guide, Located<TroubleCode> code)
     {
         var name = code.Value.ToString();
-        var isExplained = guide.Codes.Find(name) is not null;
+        var isExplained = guide.Slugs[ContentKind.Code].Contains(name);
         Rule? rule = code.Value.Owner switch
         {
-            _ when isExplained => null,
+            _ when isExplained || code.Value.IsEmptySlot => null,
             CodeOwner.Reserved => Rules.CodeReserved,
             CodeOwner.Maker => Rules.CodeMakerUnexplained,
+            CodeOwner.IsoSae when CodeCatalogue.Find(code.Value) is null => Rules.CodeUnassigned,
             _ => null,
         };
         return rule is null ? [] : [rule.At(code.Span, name).Concerning(name)];

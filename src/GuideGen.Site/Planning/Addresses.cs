@@ -14,9 +14,18 @@ public static class Addresses
 
     public const string Terms = "terms.html";
 
+    /// <summary>The page that says what each condition of a standard code means.</summary>
+    public const string Conditions = "codes/conditions.html";
+
     public static string Of(IGuideEntry entry) => Of(entry.Origin.Kind!.Value, entry.Origin.Slug);
 
     public static string Of(ContentKind kind, string slug) => $"{NameKinds.Folder(kind)}/{slug.ToLowerInvariant()}.html";
+
+    /// <summary>The page that lists every code of a group of three characters.</summary>
+    public static string OfGroup(string name) => Of(ContentKind.Code, name);
+
+    /// <summary>Where a code stands on the page of its group.</summary>
+    public static string AnchorOf(TroubleCode code) => code.ToString().ToLowerInvariant();
 
     public static string Of(TroubleCode code) => Of(ContentKind.Code, code.ToString());
 

@@ -13,6 +13,9 @@ public sealed record EntryPage(IGuideEntry Entry, string Template) : PlannedPage
 /// <param name="Own">What the guide itself says about the code, if it does.</param>
 public sealed record CodeInfoPage(TroubleCode Code, CodePage? Own) : PlannedPage(Addresses.Of(Code), "code");
 
+/// <summary>Every standard code that shares three characters, and those of this guide.</summary>
+public sealed record CodeGroupPage(CodeGroup Group) : PlannedPage(Addresses.OfGroup(Group.Name), "code-group");
+
 /// <summary>All entries of a kind, in the order to show them.</summary>
 public sealed record ListPage(ContentKind Kind, ImmutableArray<IGuideEntry> Entries) : PlannedPage(Addresses.ListOf(Kind), "list");
 

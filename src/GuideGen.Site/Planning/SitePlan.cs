@@ -14,6 +14,7 @@ public sealed class SitePlan
         Guide = guide;
         Links = new LinkTable(guide);
         Codes = [.. CodeUses.All(guide)];
+        Groups = CodeGroup.All(Codes);
         Relations = new Relations(guide);
         Pages = [.. PagesOf(guide)];
         CodeSet = Codes.ToFrozenSet();
@@ -28,6 +29,9 @@ public sealed class SitePlan
 
     public FrozenSet<TroubleCode> CodeSet { get; }
 
+    /// <summary>Every standard code and every code of the guide, by their first three characters.</summary>
+    public ImmutableArray<CodeGroup> Groups { get; }
+
     public Relations Relations { get; }
 
     public ImmutableArray<PlannedPage> Pages { get; }
@@ -38,6 +42,7 @@ public sealed class SitePlan
     [
         new SinglePage(Addresses.Home, "home"),
         new SinglePage(Addresses.ListOf(ContentKind.Code), "codes"),
+        new SinglePage(Addresses.Conditions, "conditions"),
         new SinglePage(Addresses.Safety, "safety"),
         new SinglePage(Addresses.Terms, "terms"),
         new SinglePage(Addresses.NotFound, "not-found"),
@@ -49,6 +54,7 @@ public sealed class SitePlan
         .. guide.Tasks.All.Select(e => new EntryPage(e, "task")),
         .. guide.Trees.All.Select(e => new EntryPage(e, "tree")),
         .. Codes.Select(c => new CodeInfoPage(c, guide.Codes.Find(c.ToString()))),
+        .. Groups.Select(g => new CodeGroupPage(g)),
     ];
 
     static ListPage List(GuideContent guide, ContentKind kind)

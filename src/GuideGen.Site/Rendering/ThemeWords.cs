@@ -1,6 +1,7 @@
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Text;
 using GuideGen.Guide.Yaml;
+using Scriban;
 using Scriban.Runtime;
 
 namespace GuideGen.Site.Rendering;
@@ -31,10 +32,17 @@ public sealed class ThemeWords
         return new ThemeWords(Convert(root));
     }
 
-    static ScriptObject Convert(YamlMap map)
+    static WordGroup Convert(YamlMap map)
     {
-        var words = new ScriptObject();
+        var words = new WordGroup();
         foreach (var (key, value) in map.Entries) words[key.Value] = value is YamlMap group ? Convert(group) : ((YamlScalar)value).Value;
         return words;
+    }
+
+    /// <summary>Words that a template asks for and the theme does not have are a fault of the theme, not an empty place on a page.</summary>
+    sealed class WordGroup : ScriptObject
+    {
+        public override bool TryGetValue(TemplateContext? context, Scriban.Parsing.SourceSpan span, string member, out object? value) =>
+            base.TryGetValue(context, span, member, out value) ? true : throw new ThemeException($"{span.ToStringSimple()}: the theme has no words '{member}'");
     }
 }

@@ -25,16 +25,16 @@ static class OverviewViews
 
     public static ScriptObject Codes(ViewContext view)
     {
-        var areas = view.Plan.Codes.GroupBy(c => c.ToString()[..3]).OrderBy(g => g.Key, StringComparer.Ordinal);
         return new ScriptObject
         {
             ["name"] = view.Words["codes.title"],
             ["summary"] = view.Words["codes.summary"],
-            ["groups"] = new ScriptArray(areas.Select(g => new ScriptObject
+            ["groups"] = new ScriptArray(view.Plan.Groups.Select(g => new ScriptObject
             {
-                ["block"] = g.Key,
-                ["area"] = g.First().Area.Name,
-                ["codes"] = new ScriptArray(g.Select(c => CodeRow(view, c))),
+                ["block"] = g.Name,
+                ["area"] = g.Area.Name,
+                ["href"] = view.Links.To(Addresses.OfGroup(g.Name)),
+                ["codes"] = new ScriptArray(g.Rows.Where(r => r.HasPage).Select(r => view.Code(r.Code))),
             })),
         };
     }
@@ -112,13 +112,6 @@ static class OverviewViews
         ["engine"] = variant.Engine.Value,
         ["years"] = variant.Years.Value.ToString(),
     };
-
-    static ScriptObject CodeRow(ViewContext view, Codes.TroubleCode code)
-    {
-        var row = view.Code(code);
-        row["faults"] = view.Plan.Relations.FaultsByCode[code].Count();
-        return row;
-    }
 
     static ScriptObject Counts(ViewContext view) => new()
     {

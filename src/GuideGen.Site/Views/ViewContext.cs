@@ -76,7 +76,7 @@ public sealed class ViewContext(SitePlan plan, Theme theme, string address)
     public ScriptObject Code(TroubleCode code) => new()
     {
         ["code"] = code.ToString(),
-        ["href"] = Links.Of(code),
+        ["href"] = Links.ToCode(code),
         ["meaning"] = CodeWords.MeaningOf(this, code),
     };
 

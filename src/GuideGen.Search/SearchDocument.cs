@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using GuideGen.Search.Lunr;
+
+namespace GuideGen.Search;
+
+/// <summary>One page as the search sees it. All texts are plain text, no markup.</summary>
+/// <param name="Address">Relative address of the page; unique in a guide.</param>
+/// <param name="Name">The page's title.</param>
+/// <param name="Codes">Trouble codes the page is about, as printed.</param>
+/// <param name="Summary">What the page says in short: its lead and its headings.</param>
+/// <param name="Body">The rest of the page's words.</param>
+public sealed record SearchDocument(string Address, string Name, ImmutableArray<string> Codes, string Summary, string Body)
+{
+    /// <summary>A word in a page's name tells more of it than one in its text, and a code tells most.</summary>
+    public static ImmutableArray<SearchField> Fields { get; } =
+        [new("name", 10), new("codes", 20), new("summary", 4), new("body", 1)];
+
+    public static LunrIndex Index(ImmutableArray<SearchDocument> documents) =>
+        LunrIndexBuilder.Build(Fields, [.. documents.Select(d => d.ToLunr())]);
+
+    LunrDocument ToLunr() => new(Address, [Name, string.Join(' ', Codes), Summary, Body]);
+}

@@ -1,0 +1,15 @@
+using GuideGen.Benchmarks.Search;
+
+// Each benchmark prints one Markdown table; they are run by hand and never as tests.
+var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
+{
+    ["search"] = SearchBenchmark.Run,
+};
+
+if (args.Length != 1 || !benchmarks.TryGetValue(args[0], out var benchmark))
+{
+    await Console.Error.WriteLineAsync("Name one benchmark: " + string.Join(", ", benchmarks.Keys));
+    return 2;
+}
+await benchmark(Console.Out);
+return 0;

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using System.Diagnostics;
+using System.Globalization;
+using GuideGen.Search;
+using GuideGen.Search.Lunr;
+using GuideGen.Search.Shards;
+
+namespace GuideGen.Benchmarks.Search;
+
+/// <summary>What the search costs to build, to move and to run, for guides of 100, 1,000 and 10,000 pages of 700 words.</summary>
+static class SearchBenchmark
+{
+    static readonly int[] Sizes = [100, 1_000, 10_000];
+
+    public static async Task Run(TextWriter output)
+    {
+        await output.WriteLineAsync("""
+            | pages | index in C#, s | in lunr.js, s | times faster | same bytes | whole index, MB | shard files | shards and lunr, of the Markdown | first word, KB gzip: median, most | files | data to results in Chromium, ms: median, most |
+            | --: | --: | --: | --: | :-- | --: | --: | --: | --: | --: | --: |
+            """);
+        Index(new PageGenerator(2).Pages(200));
+        foreach (var size in Sizes) await output.WriteLineAsync(await Row(size));
+    }
+
+    static async Task<string> Row(int size)
+    {
+        var pages = new PageGenerator(1).Pages(size);
+        var folder = Directory.CreateTempSubdirectory("guidegen-search-").FullName;
+        try
+        {
+            var clock = Stopwatch.StartNew();
+            var (index, json) = Index(pages);
+            var seconds = clock.Elapsed.TotalSeconds;
+            var lunr = LunrInNode.Build(pages, folder);
+            var files = SearchShards.Cut(index, Cards(pages));
+            var searches = await SearchInChromium.First(files, Words(index), folder);
+            var written = files.Files.Sum(f => (double)f.Script.Length) + LunrScript.Text.Length;
+            return string.Create(CultureInfo.InvariantCulture,
+                $"| {size:N0} | {seconds:F2} | {lunr.Seconds:F2} | {lunr.Seconds / seconds:F1} | {(json.AsSpan().SequenceEqual(lunr.Json) ? "yes" : "NO")} " +
+                $"| {json.Length / 1e6:F1} | {files.Files.Length:N0} | {written / pages.Sum(PageGenerator.MarkdownBytes):F2} " +
+                $"| {Spread(searches, s => s.Bytes / 1024.0)} | {searches.Max(s => s.Files)} | {Spread(searches, s => s.Milliseconds)} |");
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    static (LunrIndex Index, byte[] Json) Index(ImmutableArray<SearchDocument> pages)
+    {
+        var index = SearchDocument.Index(pages);
+        using var json = new MemoryStream();
+        LunrJson.Write(index, json);
+        return (index, json.ToArray());
+    }
+
+    static ImmutableArray<SearchCard> Cards(ImmutableArray<SearchDocument> pages) =>
+        [.. pages.Select(p => new SearchCard(p.Address, p.Name, "fault", p.Codes, string.Join(' ', p.Summary.Split(' ').Take(25))))];
+
+    /// <summary>Words from the commonest to one that a single page has: their ranks double each time.</summary>
+    static IEnumerable<string> Words(LunrIndex index)
+    {
+        var byPages = Enumerable.Range(0, index.Terms.Length)
+            .Where(t => index.Terms[t].Length > 2)
+            .OrderByDescending(t => index.ByTerm.Starts[(t + 1) * index.Fields.Length] - index.ByTerm.Starts[t * index.Fields.Length])
+            .ToList();
+        for (var rank = 1; rank < byPages.Count; rank *= 2) yield return index.Forms[byPages[rank - 1]];
+    }
+
+    static string Spread(SearchInChromium.Search[] searches, Func<SearchInChromium.Search, double> value)
+    {
+        var sorted = searches.Select(value).Order().ToList();
+        return string.Create(CultureInfo.InvariantCulture, $"{sorted[sorted.Count / 2]:F1}, {sorted[^1]:F1}");
+    }
+}

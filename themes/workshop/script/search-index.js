@@ -1,0 +1,150 @@
+/*
+ * From the lines of term files to a small lunr.Index: pure computation, no loading. The builder of these texts is the
+ * guide's compiler; what both compute is tested with the same vectors.
+ */
+(function (root) {
+  'use strict';
+
+  const guide = root.GuideGen = root.GuideGen || {};
+  /** No metadata is kept, so every posting can share one empty object. */
+  const NOTHING = {};
+
+  /** Numbers from 0 to base 45, highest digit first, all but the last digit 45 higher; see NumberText in the builder. */
+  function numbers(text) {
+    const list = [];
+    let value = 0;
+    for (let i = 0; i < text.length; i++) {
+      const code = text.charCodeAt(i);
+      const digit = code - (code > 92 ? 36 : 35);
+      value = value * 45 + digit % 45;
+      if (digit < 45) {
+        list.push(value);
+        value = 0;
+      }
+    }
+    return list;
+  }
+
+  /** Words of which each is written against the one before: a digit says how much of that one it begins with. */
+  function unshorten(shortened) {
+    let word = '';
+    return shortened.map(function (text) {
+      word = word.slice(0, numbers(text[0])[0]) + text.slice(1);
+      return word;
+    });
+  }
+
+  /** The words of the guide: stems, and for each the word to show in its place. */
+  function readWords(words) {
+    const forms = words.forms.split(' ');
+    const terms = unshorten(split(words.terms));
+    return {
+      terms: terms,
+      forms: terms.map(function (term, i) {
+        return forms[i] ? term.slice(0, term.length - numbers(forms[i][0])[0]) + forms[i].slice(1) : term;
+      })
+    };
+  }
+
+  /** A term file's lines: the term, and the text of its values. */
+  function readTerms(lines) {
+    const ends = lines.map(function (line) { return line.indexOf(' '); });
+    return unshorten(lines.map(function (line, i) { return line.slice(0, ends[i]); }))
+      .map(function (term, i) { return { term: term, values: lines[i].slice(ends[i] + 1) }; });
+  }
+
+  function split(text) {
+    return text === '' ? [] : text.split(' ');
+  }
+
+  /** What the builder wrote into the head file, made ready once. */
+  function prepare(head) {
+    return Object.assign({}, head, {
+      starts: head.starts.split(' '),
+      terms: split(head.terms),
+      cards: split(head.cards),
+      norms: head.lengths.map(function (text) { return lengthNorms(numbers(text), head); }),
+      pipeline: lunr.Pipeline.load(['stemmer'])
+    });
+  }
+
+  /** BM25's part for the length of a field, in the builder's order of operations, so that both round alike. */
+  function lengthNorms(lengths, head) {
+    const average = lengths.reduce(function (sum, n) { return sum + n; }, 0) / head.documents;
+    return lengths.map(function (n) { return head.k1 * (1 - head.b + head.b * (n / average)); });
+  }
+
+  /** Number of the term file whose range a text lies in. */
+  function fileOf(head, text) {
+    let low = 0, high = head.terms.length;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if (head.starts[middle] <= text) low = middle; else high = middle;
+    }
+    return low;
+  }
+
+  /** One term's values: its index, and per field its documents and how often each has it. */
+  function readValues(entry, head) {
+    const parts = entry.values.split(' ');
+    return {
+      term: entry.term,
+      index: numbers(parts[0])[0],
+      fields: head.fields.map(function (_, f) { return readPostings(parts[1 + f] || ''); })
+    };
+  }
+
+  function readPostings(text) {
+    const documents = [], counts = [], list = numbers(text);
+    for (let i = 0, next = 0; i < list.length; i++) {
+      const often = list[i] % 2 === 1;
+      documents.push(next + (list[i] >> 1));
+      next += (list[i] >> 1) + 1;
+      counts.push(often ? list[++i] + 2 : 1);
+    }
+    return { documents: documents, counts: counts };
+  }
+
+  /** The part of the whole index that these terms are, with the same term indexes, so that sums add up in the same order. */
+  function smallIndex(head, terms, everyDocument) {
+    const entries = terms.map(function (entry) { return readValues(entry, head); });
+    const vectors = new Map();
+    for (let d = 0; everyDocument && d < head.documents; d++) vectors.set(head.fields[0] + '/' + d, []);
+    entries.slice().sort(function (a, b) { return a.index - b.index; })
+      .forEach(function (entry) { addScores(vectors, entry, head); });
+    return lunr.Index.load({
+      version: lunr.version,
+      fields: head.fields,
+      fieldVectors: [...vectors],
+      invertedIndex: entries.map(function (entry) { return [entry.term, posting(entry, head)]; }),
+      pipeline: ['stemmer']
+    });
+  }
+
+  function posting(entry, head) {
+    const result = { _index: entry.index };
+    head.fields.forEach(function (field, f) {
+      const documents = result[field] = {};
+      entry.fields[f].documents.forEach(function (d) { documents[d] = NOTHING; });
+    });
+    return result;
+  }
+
+  function addScores(vectors, entry, head) {
+    const matches = entry.fields.reduce(function (sum, f) { return sum + f.documents.length; }, 0);
+    const idf = Math.log(1 + Math.abs((head.documents - matches + 0.5) / (matches + 0.5)));
+    entry.fields.forEach(function (postings, f) {
+      postings.documents.forEach(function (d, i) {
+        const count = postings.counts[i];
+        const score = idf * ((head.k1 + 1) * count) / (head.norms[f][d] + count) * head.boosts[f];
+        const key = head.fields[f] + '/' + d;
+        if (!vectors.has(key)) vectors.set(key, []);
+        vectors.get(key).push(entry.index, Math.round(score * 1000) / 1000);
+      });
+    });
+  }
+
+  guide.searchIndex = {
+    numbers: numbers, prepare: prepare, fileOf: fileOf, readTerms: readTerms, readWords: readWords, build: smallIndex
+  };
+})(globalThis);
