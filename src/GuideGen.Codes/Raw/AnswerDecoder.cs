@@ -1,8 +1,17 @@
 using System.Collections.Immutable;
-using System.Runtime.InteropServices;
 using GuideGen.Codes.Reading;
 
 namespace GuideGen.Codes.Raw;
+
+/// <summary>What the payload of an answer says, without its sender.</summary>
+readonly record struct AnswerContent(ImmutableArray<RawCode> Codes, bool IsComplete)
+{
+    internal ImmutableArray<RawCode> OtherReading { get; init; } = [];
+
+    internal bool IsGuess { get; init; }
+
+    internal (byte Service, byte Reason)? Refusal { get; init; }
+}
 
 /// <summary>Reads the payload of one message: SAE J1979 services 03, 07 and 0A, ISO 14229-1 service 19 02, refusals.</summary>
 static class AnswerDecoder
@@ -27,31 +36,34 @@ static class AnswerDecoder
     /// <returns>Null if the payload is no answer that tells of codes.</returns>
     internal static RawAnswer? Decode(RawMessage message)
     {
-        var bytes = CollectionsMarshal.AsSpan(message.Bytes);
+        var bytes = message.Bytes;
         if (bytes.Length < 2 || ServiceOf(bytes[0].Value) is not { } service)
             return null;
-        var answer = service switch
+        var content = service switch
         {
             AnswerService.Refused => ReadRefusal(bytes),
             AnswerService.ByStatus => ReadByStatus(bytes, message.Framing),
             _ => PairAnswers.Read(bytes[1..], message.Framing),
         };
-        return answer is null ? null : answer with
+        return content is not { } read ? null : new()
         {
             Service = service,
             Source = message.Source,
-            IsComplete = answer.IsComplete && (message.IsWhole || message.Framing == Framing.Unknown),
-            Certainty = message.IsDoubtful ? Certainty.Guess : answer.Certainty,
+            Codes = read.Codes,
+            OtherReading = read.OtherReading,
+            IsComplete = read.IsComplete && message.IsWhole,
+            Certainty = message.IsDoubtful || read.IsGuess ? Certainty.Guess : Certainty.Certain,
+            Refusal = read.Refusal,
         };
     }
 
-    static RawAnswer? ReadRefusal(ReadOnlySpan<HexByte> bytes) =>
+    static AnswerContent? ReadRefusal(ReadOnlySpan<HexByte> bytes) =>
         bytes.Length >= 3 && bytes[1].Value is 0x03 or 0x07 or 0x0A or 0x19 && bytes[2].Value != PleaseWait
-            ? new() { Service = AnswerService.Refused, Refusal = (bytes[1].Value, bytes[2].Value) }
+            ? new([], IsComplete: true) { Refusal = (bytes[1].Value, bytes[2].Value) }
             : null;
 
     // Records of four bytes: high, middle, failure type, status. A bit outside the mask is not kept by this control unit.
-    static RawAnswer? ReadByStatus(ReadOnlySpan<HexByte> bytes, Framing framing)
+    static AnswerContent? ReadByStatus(ReadOnlySpan<HexByte> bytes, Framing framing)
     {
         if (bytes.Length < 3 || bytes[1].Value != ByStatusMask)
             return null;
@@ -64,11 +76,6 @@ static class AnswerDecoder
                 codes.Add(new(new(code, records[i + 2].Value, new(records[i + 3].Value, bytes[2].Value)), records[i].Start, records[i + 3].Start + 2));
         }
         var rest = records[(records.Length / 4 * 4)..];
-        return new()
-        {
-            Service = AnswerService.ByStatus,
-            Codes = codes.ToImmutable(),
-            IsComplete = rest.IsEmpty || (framing == Framing.Unknown && Padding.IsOnly(rest)),
-        };
+        return new(codes.DrainToImmutable(), rest.IsEmpty || (framing == Framing.Unknown && Padding.IsOnly(rest)));
     }
 }

@@ -1,4 +1,4 @@
-using System.Runtime.InteropServices;
+using System.Globalization;
 
 namespace GuideGen.Codes.Raw;
 
@@ -16,17 +16,17 @@ sealed class FrameAssembler
 
     FrameAssembler() => numbered = new(messages);
 
-    internal static List<RawMessage> Assemble(IEnumerable<HexLine> lines)
+    internal static List<RawMessage> Assemble(HexBlock block)
     {
         var assembler = new FrameAssembler();
-        foreach (var line in lines)
-            assembler.Take(line);
+        var bytes = block.CopyBytes();
+        foreach (var line in block.Lines)
+            assembler.Take(line, bytes.Slice(line.From, line.Count));
         return assembler.messages;
     }
 
-    void Take(HexLine line)
+    void Take(HexLine line, ReadOnlyMemory<HexByte> bytes)
     {
-        var bytes = CollectionsMarshal.AsSpan(line.Bytes);
         if (line.Announced >= 0)
             numbered.Announce(line.Announced);
         else if (line.Index >= 0)
@@ -41,21 +41,21 @@ sealed class FrameAssembler
     static bool IsAnswer(string header) =>
         header.Length == 3 ? header[..2] == "7E" && header[2] >= '8' : header.StartsWith("18DAF1", StringComparison.Ordinal);
 
-    void TakeFrame(string source, ReadOnlySpan<HexByte> bytes)
+    void TakeFrame(string source, ReadOnlyMemory<HexByte> bytes)
     {
         if (bytes.Length == 0)
             return;
-        var low = bytes[0].Value & 15;
-        switch (bytes[0].Value >> 4)
+        var low = bytes.Span[0].Value & 15;
+        switch (bytes.Span[0].Value >> 4)
         {
             case 0 when low > 0:
                 Start(source, Framing.Can, low, bytes[1..]);
                 break;
             case 1 when bytes.Length > 1:
-                open[source] = Start(source, Framing.Can, (low << 8) | bytes[1].Value, bytes[2..]);
+                open[source] = Start(source, Framing.Can, (low << 8) | bytes.Span[1].Value, bytes[2..]);
                 break;
             case 2 when open.TryGetValue(source, out var message) && message.NextIndex == low:
-                message.Add(bytes[1..]);
+                message.Add(bytes.Span[1..]);
                 message.NextIndex = (low + 1) & 15;
                 break;
             case 2:
@@ -64,18 +64,18 @@ sealed class FrameAssembler
         }
     }
 
-    RawMessage Start(string? source, Framing framing, int length, ReadOnlySpan<HexByte> bytes, bool isDoubtful = false)
+    RawMessage Start(string? source, Framing framing, int length, ReadOnlyMemory<HexByte> bytes, bool isDoubtful = false)
     {
-        var message = new RawMessage(source == NoHeader ? null : source, framing, length, isDoubtful);
-        message.Add(bytes);
+        var message = new RawMessage(source == NoHeader ? null : source, framing, length, bytes, isDoubtful);
         messages.Add(message);
         return message;
     }
 
     // J1850 and ISO 9141-2 answers begin 48 6B (J1850 PWM: 41 6B, from memory) and the address; those of ISO 14230-4
     // begin with 80 plus the length, F1 for the tester and the address. A checksum comes last.
-    bool TakeOldBus(ReadOnlySpan<HexByte> bytes)
+    bool TakeOldBus(ReadOnlyMemory<HexByte> memory)
     {
+        var bytes = memory.Span;
         if (bytes.Length < 5)
             return false;
         var length = (bytes[0].Value, bytes[1].Value) switch
@@ -87,13 +87,14 @@ sealed class FrameAssembler
         if (length < 0)
             return false;
         var from = length == 0 ? 4 : 3; // A length of its own stands behind the header.
-        Start(bytes[2].Value.ToString("X2", System.Globalization.CultureInfo.InvariantCulture), Framing.Pairs,
-            length == 0 ? bytes[3].Value : length, bytes[from..]);
+        Start(bytes[2].Value.ToString("X2", CultureInfo.InvariantCulture), Framing.Pairs,
+            length == 0 ? bytes[3].Value : length, memory[from..]);
         return true;
     }
 
-    bool TakeFrameWithoutHeader(ReadOnlySpan<HexByte> bytes)
+    bool TakeFrameWithoutHeader(ReadOnlyMemory<HexByte> memory)
     {
+        var bytes = memory.Span;
         if (bytes.Length is < 2 or > 8)
             return false;
         var first = bytes[0].Value;
@@ -105,7 +106,7 @@ sealed class FrameAssembler
             _ => false,
         };
         if (isFrame)
-            TakeFrame(NoHeader, bytes);
+            TakeFrame(NoHeader, memory);
         return isFrame;
     }
 }

@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Globalization;
+using GuideGen.Codes.Reading;
 
 namespace GuideGen.Codes.Raw;
 
@@ -9,28 +10,33 @@ readonly record struct HexByte(byte Value, int Start);
 /// <param name="Header">The CAN identifier, three or eight digits; empty if none was pasted.</param>
 /// <param name="Index">The number of a numbered frame (its digit and a colon), or -1.</param>
 /// <param name="Announced">Three digits alone: the length of the numbered frames that follow, or -1.</param>
+/// <param name="From">Where its bytes begin in the list that was read into.</param>
 /// <param name="IsBareNumber">Decimal digits in a row without gaps or header: it could as well be a phone number.</param>
-sealed record HexLine(string Header, int Index, int Announced, List<HexByte> Bytes, int Start, int End, bool IsBareNumber)
+readonly record struct HexLine(string Header, int Index, int Announced, int From, int Count, int Start, int End, bool IsBareNumber)
 {
     const string Digits = "0123456789ABCDEF";
     static readonly SearchValues<char> HexDigits = SearchValues.Create(Digits);
     static readonly SearchValues<char> LineCharacters = SearchValues.Create(Digits + "X: ");
 
+    /// <param name="bytes">Takes the bytes of this line behind those of the lines before.</param>
     /// <returns>Null if a single token is anything else than hexadecimal digits in pairs.</returns>
-    internal static HexLine? TryRead(string folded, int start, int end)
+    internal static HexLine? TryRead(string folded, int start, int end, List<HexByte> bytes)
     {
         var from = start + AdapterNoise.Skip(folded.AsSpan(start, end - start));
         var text = folded.AsSpan(from, end - from).TrimEnd([' ', '>']);
         if (text.IsEmpty || text.ContainsAnyExcept(LineCharacters))
             return null;
-        var reader = new Tokens(text, from);
-        return reader.Read() ? reader.ToLine(start, end) : null;
+        var reader = new Tokens(text, from, bytes);
+        if (reader.Read())
+            return reader.ToLine(start, end);
+        reader.Undo();
+        return null;
     }
 
-    ref struct Tokens(ReadOnlySpan<char> text, int offset)
+    ref struct Tokens(ReadOnlySpan<char> text, int offset, List<HexByte> bytes)
     {
         readonly ReadOnlySpan<char> text = text;
-        readonly List<HexByte> bytes = [];
+        int first = bytes.Count;
         string header = "";
         int index = -1;
         int announced = -1;
@@ -38,15 +44,16 @@ sealed record HexLine(string Header, int Index, int Announced, List<HexByte> Byt
 
         internal bool Read()
         {
-            var first = true;
+            var isFirst = true;
             foreach (var range in text.Split(' '))
             {
                 var token = text[range];
                 if (token.IsEmpty)
                     continue;
-                if (!(first && TakeFirst(token, offset + range.Start.GetOffset(text.Length))) && !TakeBytes(token, offset + range.Start.GetOffset(text.Length)))
+                var start = offset + range.Start.Value;
+                if (!(isFirst && TakeFirst(token, start)) && !TakeBytes(token, start))
                     return false;
-                first = false;
+                isFirst = false;
             }
             return true;
         }
@@ -54,8 +61,11 @@ sealed record HexLine(string Header, int Index, int Announced, List<HexByte> Byt
         internal HexLine ToLine(int start, int end)
         {
             TakeWideHeader();
-            return new(header, index, announced, bytes, start, end, hasRow && header.Length == 0 && !text.ContainsAnyInRange('A', 'X'));
+            var isBareNumber = hasRow && header.Length == 0 && !text.ContainsAnyInRange('A', 'X');
+            return new(header, index, announced, first, bytes.Count - first, start, end, isBareNumber);
         }
+
+        internal readonly void Undo() => bytes.RemoveRange(first, bytes.Count - first);
 
         // A header, a frame number or a length can only come first.
         bool TakeFirst(ReadOnlySpan<char> token, int start)
@@ -79,7 +89,7 @@ sealed record HexLine(string Header, int Index, int Announced, List<HexByte> Byt
         {
             if (token.Length >= 8 && token.Length % 2 == 0 && token[..3] is "18D" && token[3] is 'A' or 'B')
                 return 8;
-            return token.Length == 3 || (token.Length % 2 == 1 && token[0] == '7') ? 3 : 0;
+            return token.Length == 3 || (token.Length > 3 && token.Length % 2 == 1 && token[0] == '7') ? 3 : 0;
         }
 
         bool TakeBytes(ReadOnlySpan<char> token, int start)
@@ -90,17 +100,17 @@ sealed record HexLine(string Header, int Index, int Announced, List<HexByte> Byt
                 return false;
             hasRow |= token.Length > 2;
             for (var i = 0; i < token.Length; i += 2)
-                bytes.Add(new(byte.Parse(token.Slice(i, 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture), start + i));
+                bytes.Add(new(CodeShape.HexByte(token.Slice(i, 2)), start + i));
             return true;
         }
 
         // A 29-bit identifier written as four bytes.
         void TakeWideHeader()
         {
-            if (header.Length > 0 || index >= 0 || bytes.Count < 5 || bytes[0].Value != 0x18 || bytes[1].Value is not (0xDA or 0xDB))
+            if (header.Length > 0 || index >= 0 || bytes.Count < first + 5 || bytes[first].Value != 0x18 || bytes[first + 1].Value is not (0xDA or 0xDB))
                 return;
-            header = string.Concat(bytes.Take(4).Select(b => b.Value.ToString("X2", CultureInfo.InvariantCulture)));
-            bytes.RemoveRange(0, 4);
+            header = string.Concat(bytes.Skip(first).Take(4).Select(b => b.Value.ToString("X2", CultureInfo.InvariantCulture)));
+            first += 4;
         }
 
         static bool IsHex(ReadOnlySpan<char> token) => !token.ContainsAnyExcept(HexDigits);

@@ -13,16 +13,14 @@ sealed class NumberedFrames(List<RawMessage> messages)
 
     internal void Announce(int length) => announced.Enqueue(length);
 
-    internal void Take(int index, ReadOnlySpan<HexByte> bytes)
+    internal void Take(int index, ReadOnlyMemory<HexByte> bytes)
     {
-        if (!waiting[index].TryDequeue(out var message))
-        {
-            if (index != 0)
-                return;
-            message = new(null, Framing.Can, announced.TryDequeue(out var length) ? length : UnknownLength);
-            messages.Add(message);
-        }
-        message.Add(bytes);
+        if (waiting[index].TryDequeue(out var message))
+            message.Add(bytes.Span);
+        else if (index == 0)
+            messages.Add(message = new(null, Framing.Can, announced.TryDequeue(out var length) ? length : UnknownLength, bytes));
+        else
+            return;
         if (!message.IsWhole)
             waiting[(index + 1) & 15].Enqueue(message);
     }

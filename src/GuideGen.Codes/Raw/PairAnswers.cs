@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using GuideGen.Codes.Reading;
 
 namespace GuideGen.Codes.Raw;
 
@@ -12,7 +11,7 @@ static class PairAnswers
     const int BytesOfThreePairs = 6;
 
     /// <param name="bytes">Behind the service byte.</param>
-    internal static RawAnswer? Read(ReadOnlySpan<HexByte> bytes, Framing framing) => framing switch
+    internal static AnswerContent? Read(ReadOnlySpan<HexByte> bytes, Framing framing) => framing switch
     {
         Framing.Pairs => OfPairs(bytes, bytes.Length % 2 == 0),
         Framing.Can => ReadCounted(bytes),
@@ -20,27 +19,27 @@ static class PairAnswers
         _ => ReadOdd(bytes),
     };
 
-    static RawAnswer ReadCounted(ReadOnlySpan<HexByte> bytes)
+    static AnswerContent ReadCounted(ReadOnlySpan<HexByte> bytes)
     {
         var length = 2 * bytes[0].Value;
         var pairs = bytes[1..];
         return OfPairs(pairs[..Math.Min(length, pairs.Length)], length <= pairs.Length);
     }
 
-    static RawAnswer? ReadOdd(ReadOnlySpan<HexByte> bytes)
+    static AnswerContent? ReadOdd(ReadOnlySpan<HexByte> bytes)
     {
         if (FitsCount(bytes))
             return ReadCounted(bytes);
         // Three pairs with their checksum, but without the header.
-        return bytes.Length == BytesOfThreePairs + 1 ? OfPairs(bytes[..BytesOfThreePairs], true) with { Certainty = Certainty.Guess } : null;
+        return bytes.Length == BytesOfThreePairs + 1 ? OfPairs(bytes[..BytesOfThreePairs], true) with { IsGuess = true } : null;
     }
 
-    static RawAnswer ReadEven(ReadOnlySpan<HexByte> bytes)
+    static AnswerContent ReadEven(ReadOnlySpan<HexByte> bytes)
     {
         var answer = OfPairs(bytes, true);
         var other = FitsCount(bytes) ? PairsOf(bytes[1..(1 + (2 * bytes[0].Value))]) : [];
         return IsPlausible(other, bytes[0].Value, answer.Codes)
-            ? answer with { OtherReading = other, Certainty = Certainty.Guess }
+            ? answer with { OtherReading = other, IsGuess = true }
             : answer;
     }
 
@@ -57,8 +56,8 @@ static class PairAnswers
         return last.Low != 0 || last.Owner == CodeOwner.IsoSae;
     }
 
-    static RawAnswer OfPairs(ReadOnlySpan<HexByte> bytes, bool isComplete) =>
-        new() { Service = AnswerService.Stored, Codes = PairsOf(bytes), IsComplete = isComplete };
+    static AnswerContent OfPairs(ReadOnlySpan<HexByte> bytes, bool isComplete) =>
+        new(PairsOf(bytes), isComplete);
 
     static ImmutableArray<RawCode> PairsOf(ReadOnlySpan<HexByte> bytes)
     {
@@ -69,6 +68,6 @@ static class PairAnswers
             if (!code.IsEmptySlot)
                 codes.Add(new(new(code), bytes[i].Start, bytes[i + 1].Start + 2));
         }
-        return codes.ToImmutable();
+        return codes.DrainToImmutable();
     }
 }

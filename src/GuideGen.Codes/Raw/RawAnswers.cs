@@ -12,6 +12,6 @@ public static class RawAnswers
     /// </summary>
     public static ImmutableArray<RawAnswer> Read(string text) => CodeReader.Read(text, ReadingPlace.FreeText).Answers;
 
-    internal static List<RawAnswer> Read(IEnumerable<HexLine> block) =>
-        [.. FrameAssembler.Assemble(block).Select(AnswerDecoder.Decode).OfType<RawAnswer>()];
+    internal static IEnumerable<RawAnswer> Read(HexBlock block) =>
+        FrameAssembler.Assemble(block).Select(AnswerDecoder.Decode).OfType<RawAnswer>();
 }

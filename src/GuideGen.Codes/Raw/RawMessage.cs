@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace GuideGen.Codes.Raw;
 
 enum Framing
@@ -13,8 +15,12 @@ enum Framing
 }
 
 /// <summary>The payload of one message, put together from its frames.</summary>
-sealed class RawMessage(string? source, Framing framing, int expected, bool isDoubtful = false)
+/// <param name="first">What the first frame brought; most messages have but one, which is then not copied.</param>
+sealed class RawMessage(string? source, Framing framing, int expected, ReadOnlyMemory<HexByte> first, bool isDoubtful = false)
 {
+    readonly ReadOnlyMemory<HexByte> first = first[..Math.Min(expected, first.Length)];
+    List<HexByte>? all;
+
     internal string? Source => source;
 
     internal Framing Framing => framing;
@@ -22,12 +28,16 @@ sealed class RawMessage(string? source, Framing framing, int expected, bool isDo
     /// <summary>Written without gaps or header, so it may not be an answer at all.</summary>
     internal bool IsDoubtful => isDoubtful;
 
-    internal List<HexByte> Bytes { get; } = [];
+    internal ReadOnlySpan<HexByte> Bytes => all is null ? first.Span : CollectionsMarshal.AsSpan(all);
 
     internal int NextIndex { get; set; } = 1;
 
-    internal bool IsWhole => Bytes.Count >= expected;
+    internal bool IsWhole => Bytes.Length >= expected;
 
     /// <summary>Adds what still belongs to the payload; the rest of a frame is padding.</summary>
-    internal void Add(ReadOnlySpan<HexByte> bytes) => Bytes.AddRange(bytes[..Math.Clamp(expected - Bytes.Count, 0, bytes.Length)]);
+    internal void Add(ReadOnlySpan<HexByte> bytes)
+    {
+        all ??= [.. first.Span];
+        all.AddRange(bytes[..Math.Clamp(expected - all.Count, 0, bytes.Length)]);
+    }
 }

@@ -23,12 +23,15 @@ static class RawNotes
 
     internal static string? Of(RawAnswer answer) => answer switch
     {
-        { Refusal: var (service, reason) } => string.Create(CultureInfo.InvariantCulture,
-            $"The control unit refused service {service:X2}: {Reasons.GetValueOrDefault(reason, "reason " + reason.ToString("X2", CultureInfo.InvariantCulture))}."),
+        { Refusal: var (service, reason) } =>
+            string.Create(CultureInfo.InvariantCulture, $"The control unit refused service {service:X2}: {ReasonFor(reason)}."),
         { OtherReading.Length: > 0 } => "These bytes fit both ways of sending codes. Paste the answer with its header to be sure.",
         { IsComplete: false } => "Part of this answer is missing, so codes may be missing too.",
         { Service: AnswerService.ByStatus, Codes.Length: > 0 } =>
             "Read as car control units send it. A truck may number its faults in another way, and this answer does not tell which.",
         _ => null,
     };
+
+    static string ReasonFor(byte reason) =>
+        Reasons.GetValueOrDefault(reason) ?? string.Create(CultureInfo.InvariantCulture, $"reason {reason:X2}");
 }

@@ -15,16 +15,16 @@ sealed class CodeMatcher(TextLine line, ReadingPlace place)
         matches.Clear();
         if (!IsBox && IsAboutSomethingElse())
             return;
-        MatchRuns(TryMatch);
+        MatchRuns(guessing: false);
         if (matches.Count == 0 && (IsBox || line.Has(WordKind.Fault)))
-            MatchRuns(TryGuess);
+            MatchRuns(guessing: true);
     }
 
-    void MatchRuns(Func<int, CodeMatch?> match)
+    void MatchRuns(bool guessing)
     {
-        for (var i = 0; i < line.Runs.Count; i++)
+        for (var i = 0; i < line.Runs.Length; i++)
         {
-            if (match(i) is not { } found)
+            if ((guessing ? TryGuess(i) : TryMatch(i)) is not { } found)
                 continue;
             matches.Add(found);
             i = found.LastRun;
@@ -68,7 +68,7 @@ sealed class CodeMatcher(TextLine line, ReadingPlace place)
     CodeMatch? TryMatchApart(int index)
     {
         var letter = line.Runs[index];
-        if (index + 1 >= line.Runs.Count || !IsGap(letter.End, line.Runs[index + 1].Start))
+        if (index + 1 >= line.Runs.Length || !IsGap(letter.End, line.Runs[index + 1].Start))
             return null;
         var digits = line.Runs[index + 1];
         if (digits.Length is < 4 or > 6
@@ -84,7 +84,7 @@ sealed class CodeMatcher(TextLine line, ReadingPlace place)
 
     // Without a word about faults, "plan B 2000" is no code; "P 0299" still is, and so is a code alone on its line.
     bool MayBeApart(int index) =>
-        IsBox || line.Has(WordKind.Raises) || (line.Runs.Count == 2)
+        IsBox || line.Has(WordKind.Raises) || (line.Runs.Length == 2)
         || (line.Text[line.Runs[index + 1].Start] == '0' && (line.Text[line.Runs[index].Start] == 'P' || index == 0));
 
     // "$0299" and "0x0299" are the two bytes as sent, so the letter hides in the top bits; two more digits are the failure type.

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GuideGen.Codes.Raw;
 
 namespace GuideGen.Codes.Reading;
@@ -23,7 +24,7 @@ public static class CodeReader
         readonly CodeMatcher matcher;
         readonly FindList finds;
         readonly StatusTrail trail;
-        readonly List<HexLine> block = [];
+        readonly HexBlock block = new();
         readonly List<RawAnswer> answers = [];
 
         internal PageReader(string text, string folded, ReadingPlace place)
@@ -56,11 +57,8 @@ public static class CodeReader
 
         void ReadLine(int start, int end)
         {
-            if (HexLine.TryRead(folded, start, end) is { } bytes)
-            {
-                block.Add(bytes);
+            if (block.TryAdd(folded, start, end))
                 return;
-            }
             if (!AdapterNoise.IsNoise(folded.AsSpan(start, end - start)))
                 CloseBlock();
             ReadText(start, end);
@@ -76,18 +74,29 @@ public static class CodeReader
         // Bytes that are no answer may still be words: "0299" in the look-up box, say.
         void CloseBlock()
         {
-            var found = RawAnswers.Read(block);
-            if (found.Count == 0)
-                block.ForEach(bytes => ReadText(bytes.Start, bytes.End));
-            foreach (var answer in found)
-                AddCodes(answer);
-            answers.AddRange(found);
+            if (block.Lines.Count == 0)
+                return;
+            var before = answers.Count;
+            answers.AddRange(RawAnswers.Read(block));
+            for (var i = before; i < answers.Count; i++)
+                AddCodes(answers[i]);
+            if (answers.Count == before)
+            {
+                foreach (var bytes in block.Lines)
+                    ReadText(bytes.Start, bytes.End);
+            }
             block.Clear();
         }
 
         void AddCodes(RawAnswer answer)
         {
-            foreach (var code in answer.Codes.Concat(answer.OtherReading))
+            AddCodes(answer, answer.Codes);
+            AddCodes(answer, answer.OtherReading);
+        }
+
+        void AddCodes(RawAnswer answer, ImmutableArray<RawCode> codes)
+        {
+            foreach (var code in codes)
             {
                 var index = finds.Add(code.Reported, code.Start, code.End, answer.Certainty, answer.Source);
                 finds.AddStatus(index, answer.Service.Status());

@@ -26,6 +26,8 @@ static class Folding
         >= 'a' and <= 'z' => (char)(c - 0x20),
         >= ' ' and < '\u007F' => c,
         '\r' => '\n',
+        // Halves of characters beyond the basic plane: none of them can be part of a code.
+        >= '\uD800' and <= '\uDFFF' => '\uFFFD',
         // Full-width forms, as some phone keyboards type them.
         >= '\uFF01' and <= '\uFF5E' => Fold((char)(c - 0xFEE0)),
         _ => Table.GetValueOrDefault(c, c),

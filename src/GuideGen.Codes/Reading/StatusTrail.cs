@@ -33,7 +33,7 @@ sealed class StatusTrail(TextLine line, FindList finds, string text)
         BeginGap();
         var position = line.Start;
         var next = 0;
-        for (var i = 0; i < line.Runs.Count; i++)
+        for (var i = 0; i < line.Runs.Length; i++)
         {
             var isCode = next < matches.Count && matches[next].FirstRun == i;
             Punctuate(position, isCode ? matches[next].Start : line.Runs[i].Start);

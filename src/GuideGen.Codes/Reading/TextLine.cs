@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace GuideGen.Codes.Reading;
 
 /// <summary>A stretch of letters and digits.</summary>
@@ -17,7 +19,7 @@ sealed class TextLine(string folded)
 
     internal int End { get; private set; }
 
-    internal IReadOnlyList<Run> Runs => runs;
+    internal ReadOnlySpan<Run> Runs => CollectionsMarshal.AsSpan(runs);
 
     internal WordKind Words { get; private set; }
 

@@ -7,7 +7,9 @@ public sealed class FindingList
 {
     readonly List<Finding> findings = [];
 
-    public bool IsEmpty => findings.Count == 0;
+    public bool IsEmpty => Count == 0;
+
+    public int Count => findings.Count;
 
     public void Add(Finding finding) => findings.Add(finding);
 

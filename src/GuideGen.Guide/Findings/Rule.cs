@@ -11,6 +11,9 @@ namespace GuideGen.Guide.Findings;
 /// <param name="Hint">What to do about it, with the same places; empty where the message says it all.</param>
 public sealed record Rule(string Id, Severity Severity, string Title, string Message, string Hint)
 {
+    /// <summary>True where the author may know better: such a finding can be dismissed on its page, with a reason.</summary>
+    public bool CanBeDismissed { get; init; }
+
     /// <param name="span">Where the author has to look.</param>
     /// <param name="facts">Fill the places of message and hint, in order.</param>
     public Finding At(SourceSpan span, params string[] facts) => new(

@@ -25,6 +25,12 @@ public static class Rules
     public static readonly Rule TextEncoding = new("text-encoding", Error, "Text that is not UTF-8",
         "The file is not valid UTF-8 from here on.", "Save it again as UTF-8 in your editor.");
 
+    public static readonly Rule TextControl = new("text-control", Error, "A control character in text",
+        "The control character {0} stands here.", "Delete it; most editors can show invisible characters.");
+
+    public static readonly Rule TextNesting = new("text-nesting", Error, "Markdown that is nested too deeply",
+        "Lists, quotes or brackets are nested too deeply in this page to be read.", "Write it flatter.");
+
     public static readonly Rule SlugForm = new("slug-form", Error, "A file name that cannot be an address",
         "'{0}' cannot be part of an address.", "Use lower-case letters a to z, digits and single hyphens, such as charge-air-hose-split, and no name that some systems reserve.");
 
@@ -74,6 +80,9 @@ public static class Rules
     public static readonly Rule ReadingLimits = new("reading-limits", Error, "A reading whose limits do not hold together",
         "The reading '{0}' {1}.", "Give low and high, or a table over another quantity; a pressure also says its scale.");
 
+    public static readonly Rule KeyContext = new("key-context", Error, "A key that does not belong here",
+        "The key '{0}' only belongs to {1}.", "Remove it, or correct the other key.");
+
     // Names of other things
     public static readonly Rule NameUnknown = new("name-unknown", Error, "A name that nothing has",
         "There is no {0} '{1}'.", "Correct the name, or add the {0}.{2}");
@@ -83,23 +92,41 @@ public static class Rules
 
     // Codes
     public static readonly Rule CodeStructure = new("code-structure", Error, "Not a possible trouble code",
-        "'{0}' is not a possible code: {1}.", "A code is P, C, B or U, a digit 0 to 3 and three of 0-9 and A-F, in capital letters (SAE J2012).{2}");
+        "'{0}' is not a possible code: {1}.", "A code is P, C, B or U, a digit 0 to 3 and three of 0-9 and A-F, in capital letters (SAE J2012).")
+    {
+        CanBeDismissed = true,
+    };
 
     public static readonly Rule CodeReserved = new("code-reserved", Warning, "A code of a range the standard keeps back",
-        "{0} lies in a range that SAE J2012 keeps back (B3 and C3).", "Check the reading. If this vehicle really sets it, say so in content/codes/{0}.md.");
+        "{0} lies in a range that SAE J2012 keeps back (B3 and C3).", "Check the reading. If this vehicle really sets it, say so in content/codes/{0}.md.")
+    {
+        CanBeDismissed = true,
+    };
 
     public static readonly Rule CodeMakerUnexplained = new("code-maker-unexplained", Error, "A maker's own code without an explanation",
         "{0} is the maker's own code, and nothing here says what it means.", "Add content/codes/{0}.md with its meaning on this vehicle.");
 
+    public static readonly Rule CodeLoose = new("code-loose", Warning, "A loosely written code in text",
+        "'{0}' looks like a code that is not written as one.", "Write {1}, so that it is found and links itself, or dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
     // Sections
     public static readonly Rule SectionMissing = new("section-missing", Error, "A section that every such page has",
-        "The section '{0}' is missing.", "Add '## {0}'. A {1} page has: {2}.");
+        "The section '{0}' is missing.", "Add '## {0}'. A {1} page has: {2}.")
+    {
+        CanBeDismissed = true,
+    };
 
     public static readonly Rule SectionEmpty = new("section-empty", Error, "A section without text",
         "The section '{0}' is empty.", "Write it, or say plainly why there is nothing to do.");
 
     public static readonly Rule SectionOrder = new("section-order", Warning, "Sections in an unusual order",
-        "The section '{0}' stands after '{1}'.", "Owners find their way by the usual order: {2}.");
+        "The section '{0}' stands after '{1}'.", "Owners find their way by the usual order: {2}.")
+    {
+        CanBeDismissed = true,
+    };
 
     public static readonly Rule HeadingLevel = new("heading-level", Error, "A heading of the first level in a page",
         "The heading '{0}' is of the first level, which is the page's name.", "Begin with ##.");
@@ -118,10 +145,16 @@ public static class Rules
         "There is no hazard '{0}'.", "Use one of the built-in hazards or add it to content/hazards.yml.{1}");
 
     public static readonly Rule HazardUnmet = new("hazard-unmet", Warning, "A declared hazard that the Safety section does not name",
-        "The hazard '{0}' is declared, but the Safety section does not name it.", "Say how to avoid it in this job; the section has to use one of: {1}.");
+        "The hazard '{0}' is declared, but the Safety section does not name it.", "Say how to avoid it in this job; the section has to use one of: {1}.")
+    {
+        CanBeDismissed = true,
+    };
 
     public static readonly Rule HazardUndeclared = new("hazard-undeclared", Warning, "Hands-on text that calls for a hazard",
-        "'{0}' in hands-on text calls for the hazard '{1}'.", "Add {1} to hazards and name it in the Safety section, or dismiss this with a reason.");
+        "'{0}' in hands-on text calls for the hazard '{1}'.", "Add {1} to hazards and name it in the Safety section, or dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
 
     public static readonly Rule HazardBuiltIn = new("hazard-built-in", Error, "An own hazard with a built-in name",
         "The hazard '{0}' is built in.", "Give your own hazard another name.");
@@ -134,7 +167,10 @@ public static class Rules
         "The link '{0}' is of a kind that is not allowed.", "Links are relative, or begin with https:, http: or mailto:.");
 
     public static readonly Rule LinkOutside = new("link-outside", Note, "A link that leaves the guide",
-        "The link leaves the guide: {0}.", "It is listed here and never fetched; it needs a signal to work.");
+        "The link leaves the guide: {0}.", "It is listed here and never fetched; it needs a signal to work.")
+    {
+        CanBeDismissed = true,
+    };
 
     public static readonly Rule AnchorMissing = new("anchor-missing", Error, "A link to a heading that is not there",
         "'{0}' has no heading '#{1}'.", "Use the anchor of one of its headings.{2}");
@@ -164,12 +200,24 @@ public static class Rules
     public static readonly Rule TreeJoinCircular = new("tree-join-circular", Error, "Trees that lead to each other",
         "The trees lead to each other in a circle: {0}.", "End one of them in a fault or advice.");
 
+    public static readonly Rule TreeDeep = new("tree-deep", Error, "A walk that takes too long",
+        "The walk to '{0}' takes {1} steps; at most {2} are allowed.", "Ask what parts the causes best first, or join another tree.");
+
+    public static readonly Rule TreeFaultMissed = new("tree-fault-missed", Warning, "A fault that a tree of its symptom does not find",
+        "The tree never comes to the fault '{0}', which shows the symptom '{1}' more than rarely.", "Lead an answer there, or change how likely the fault shows the symptom.")
+    {
+        CanBeDismissed = true,
+    };
+
     // Dismissals
     public static readonly Rule DismissalUnused = new("dismissal-unused", Warning, "A dismissal that dismisses nothing",
         "There is no finding of the rule '{0}' here{1} to dismiss.", "Remove the dismissal.");
 
     public static readonly Rule DismissalRule = new("dismissal-rule", Error, "A dismissal of a rule that nobody knows",
         "There is no rule '{0}'.", "Use the name that the finding shows.{1}");
+
+    public static readonly Rule DismissalFirm = new("dismissal-firm", Error, "A dismissal of what cannot be dismissed",
+        "Findings of the rule '{0}' cannot be dismissed.", "Mend what it finds. These can be dismissed: {1}.");
 
     public static readonly Rule DismissalReason = new("dismissal-reason", Error, "A dismissal without a real reason",
         "The reason '{0}' does not say why.", "Say in at least three words why the finding does not hold here.");

@@ -12,7 +12,7 @@ namespace GuideGen.Guide.Hazards;
 public static class HazardBook
 {
     internal static Shape<ImmutableArray<KeyValuePair<Located<string>, Hazard>>> Shape { get; } =
-        Collections.MapOf(Scalars.Text, new HazardShape());
+        Collections.MapOf(Scalars.Key, new HazardShape());
 
     /// <summary>By slug. The list follows common practice in workshops; each row's basis stands in the file.</summary>
     public static FrozenDictionary<string, Hazard> BuiltIn { get; } = ReadBuiltIn();

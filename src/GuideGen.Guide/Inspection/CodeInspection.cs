@@ -15,7 +15,7 @@ sealed class CodeInspection : IInspection
     internal static IEnumerable<Finding> Inspect(GuideContent guide, Located<TroubleCode> code)
     {
         var name = code.Value.ToString();
-        var isExplained = guide.Codes.Find(name) is not null;
+        var isExplained = guide.Slugs[ContentKind.Code].Contains(name);
         Rule? rule = code.Value.Owner switch
         {
             _ when isExplained => null,

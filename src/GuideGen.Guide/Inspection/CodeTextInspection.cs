@@ -1,3 +1,4 @@
+using GuideGen.Codes.Reading;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
@@ -16,8 +17,13 @@ sealed class CodeTextInspection : IInspection
 
     static IEnumerable<Finding> Inspect(GuideContent guide, SourceSpan text)
     {
-        var written = text.Source.Text.AsSpan(text.Start, text.Length);
-        foreach (var (code, start, length) in CodeText.In(written))
+        var loose = Loose(text).ToList();
+        return loose.Concat(Exact(guide, text).Where(f => loose.TrueForAll(l => l.Span.Start != f.Span.Start)));
+    }
+
+    static IEnumerable<Finding> Exact(GuideContent guide, SourceSpan text)
+    {
+        foreach (var (code, start, length) in CodeText.In(text.Written))
         {
             var span = text.Source.Span(text.Start + start, length);
             var findings = code is { } possible
@@ -26,4 +32,12 @@ sealed class CodeTextInspection : IInspection
             foreach (var finding in findings) yield return finding;
         }
     }
+
+    /// <summary>Only what is surely meant as a code; the bytes of a raw answer are shown as they are.</summary>
+    static IEnumerable<Finding> Loose(SourceSpan text) =>
+        from find in CodeReader.Read(text.Written, ReadingPlace.FreeText).Finds
+        let code = find.Code.ToString()
+        where find.Certainty != Certainty.Guess && char.IsLetter(find.Written[0]) && !find.Written.StartsWith(code, StringComparison.Ordinal)
+        let span = text.Source.Span(text.Start + find.Start, find.Length)
+        select Rules.CodeLoose.At(span, find.Written, find.Reported.ToString()).Concerning(code);
 }

@@ -17,6 +17,7 @@ public static class GuideInspector
         new HazardTextInspection(),
         new LinkInspection(),
         new TreeInspection(),
+        new JoinedTreesInspection(),
     ];
 
     /// <returns>What was found while loading and inspecting, without what authors dismissed, in the order of a reader.</returns>

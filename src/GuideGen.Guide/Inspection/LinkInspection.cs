@@ -29,7 +29,7 @@ sealed class LinkInspection : IInspection
         {
             OutsideTarget => Rules.LinkOutside.At(span, written),
             ForbiddenTarget => Rules.LinkScheme.At(span, written),
-            BrokenTarget broken => Rules.LinkBroken.At(span, written, broken.Why, NearestName.Question(broken.Path, table.Paths)),
+            BrokenTarget broken => Rules.LinkBroken.At(span, written, broken.Why, Question(link, broken, table.Paths)),
             EntryTarget { Anchor: not "" } to when !LinkTable.AnchorsOf(to.Entry).Contains(to.Anchor) =>
                 Rules.AnchorMissing.At(span, to.Entry.Name.Value, to.Anchor, NearestName.Question(to.Anchor, LinkTable.AnchorsOf(to.Entry))),
             _ => null,
@@ -41,9 +41,12 @@ sealed class LinkInspection : IInspection
         var (written, span) = link.Target;
         return target switch
         {
-            AssetTarget => null,
+            AssetTarget or UnreadTarget => null,
             OutsideTarget or ForbiddenTarget => Rules.LinkScheme.At(span, written),
-            _ => Rules.ImageMissing.At(span, written, NearestName.Question(Path.GetFileName(written), guide.Assets.Select(a => Path.GetFileName(a)))),
+            _ => Rules.ImageMissing.At(span, written, Question(link, target as BrokenTarget, guide.Assets.Select(LinkTable.PathOfAsset))),
         };
     }
+
+    static string Question(PageLink link, BrokenTarget? broken, IEnumerable<string> paths) =>
+        NearestName.To(broken?.Path ?? "", paths) is { } path ? $" Did you mean '{LinkTable.Between(link.Target.Span.Path, path)}'?" : "";
 }

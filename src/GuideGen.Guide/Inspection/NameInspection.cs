@@ -10,7 +10,7 @@ sealed class NameInspection : IInspection
     public IEnumerable<Finding> Inspect(GuideContent guide)
     {
         var known = Enum.GetValues<NameKind>().ToDictionary(k => k, k => Known(guide, k).ToHashSet(StringComparer.Ordinal));
-        var unknown = guide.References.Where(r => !known[r.Kind].Contains(r.Name.Value)).Select(r => Unknown(r, known[r.Kind]));
+        var unknown = guide.References.Where(r => !guide.Unsure.Contains(r.Kind) && !known[r.Kind].Contains(r.Name.Value)).Select(r => Unknown(r, known[r.Kind]));
         return [.. unknown, .. guide.Cases.SelectMany(c => c.Checks).SelectMany(c => UnknownOutcome(guide, c))];
     }
 

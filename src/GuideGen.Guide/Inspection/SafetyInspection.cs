@@ -16,8 +16,8 @@ sealed class SafetyInspection : IInspection
     static IEnumerable<Finding> Inspect(GuideContent guide, IHandsOnPage page)
     {
         var body = page.Origin.Body;
-        if (body.Find(SectionPlan.Safety) is not { } safety) return [Rules.SafetyMissing.At(SectionInspection.EndOf(page))];
-        if (SectionInspection.IsEmpty(body, safety)) return [Rules.SafetyEmpty.At(safety.Title.Span)];
+        if (body.Find(SectionPlan.Safety) is not { } safety) return [Rules.SafetyMissing.At(page.Origin.Source.Bottom)];
+        if (body.IsEmpty(safety)) return [Rules.SafetyEmpty.At(safety.Title.Span)];
         var handsOn = HandsOnSections(page).MinBy(s => s.Start);
         var late = handsOn is not null && handsOn.Start < safety.Start
             ? new[] { Rules.SafetyLate.At(safety.Title.Span, handsOn.Title.Value) }
@@ -38,7 +38,7 @@ sealed class SafetyInspection : IInspection
     }
 
     internal static IEnumerable<Section> HandsOnSections(IHandsOnPage page) =>
-        SectionPlan.Of(page.Origin.Kind!.Value).Where(s => s.IsHandsOn).Select(s => page.Origin.Body.Find(s.Title)).OfType<Section>();
+        SectionPlan.Of(page.Origin.Kind!.Value).Where(s => s.IsHandsOn).SelectMany(s => page.Origin.Body.FindAll(s.Title));
 
     /// <summary>What concerns a grave hazard is an error: the compile stops.</summary>
     internal static Finding Weigh(Finding finding, Hazard hazard) => hazard.IsGrave ? finding.Weighing(Severity.Error) : finding;

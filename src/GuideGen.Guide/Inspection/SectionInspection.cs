@@ -18,19 +18,14 @@ sealed class SectionInspection : IInspection
         foreach (var heading in body.Headings.Where(h => h.Level == 1)) yield return Rules.HeadingLevel.At(heading.Text.Span, heading.Text.Value);
         foreach (var planned in plan.Where(p => body.Find(p.Title) is null))
         {
-            yield return Rules.SectionMissing.At(EndOf(entry), planned.Title, kind.ToString().ToLowerInvariant(), titles).Concerning(planned.Title);
+            yield return Rules.SectionMissing.At(entry.Origin.Source.Bottom, planned.Title, NameKinds.Word(kind), titles).Concerning(planned.Title);
         }
 
         var present = plan.Select(p => body.Find(p.Title)).OfType<Section>().ToList();
-        foreach (var section in present.Where(s => IsEmpty(body, s))) yield return Rules.SectionEmpty.At(section.Title.Span, section.Title.Value);
+        foreach (var section in present.Where(body.IsEmpty)) yield return Rules.SectionEmpty.At(section.Title.Span, section.Title.Value);
         foreach (var (before, after) in present.Zip(present.Skip(1)).Where(p => p.First.Start > p.Second.Start))
         {
             yield return Rules.SectionOrder.At(before.Title.Span, before.Title.Value, after.Title.Value, titles);
         }
     }
-
-    internal static bool IsEmpty(PageBody body, Section section) =>
-        !body.RunsOf(section).Any() && !body.Links.Any(l => l.IsPicture && l.Label.Span.Start >= section.Start && l.Label.Span.Start < section.End);
-
-    internal static Text.SourceSpan EndOf(IGuideEntry entry) => entry.Origin.Source.Span(entry.Origin.Source.Text.TrimEnd().Length, 0);
 }

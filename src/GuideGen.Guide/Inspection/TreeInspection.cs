@@ -1,19 +1,19 @@
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Text;
 
 namespace GuideGen.Guide.Inspection;
 
-/// <summary>A tree can be walked: every way leads to a step, every step is reached, no walk goes round, every outcome is covered.</summary>
+/// <summary>A tree can be walked: every way leads to a step, every step is reached, no walk goes round or on and on, every outcome is covered.</summary>
 sealed class TreeInspection : IInspection
 {
-    public IEnumerable<Finding> Inspect(GuideContent guide) =>
-    [
-        .. guide.Trees.All.SelectMany(t => Inspect(guide, t)),
-        .. JoinCircles(guide),
-    ];
+    /// <summary>The most questions and checks on a walk: nobody stands beside a vehicle for more.</summary>
+    public const int MostSteps = 12;
+
+    public IEnumerable<Finding> Inspect(GuideContent guide) => guide.Trees.All.SelectMany(t => Inspect(guide, t));
 
     static IEnumerable<Finding> Inspect(GuideContent guide, Tree tree) =>
-        [.. Dangling(tree), .. Unreachable(tree), .. Circular(tree), .. Uncovered(guide, tree)];
+        [.. Dangling(tree), .. Unreachable(tree), .. Endless(tree), .. Uncovered(guide, tree)];
 
     static IEnumerable<Finding> Dangling(Tree tree)
     {
@@ -27,19 +27,29 @@ sealed class TreeInspection : IInspection
 
     static IEnumerable<Finding> Unreachable(Tree tree)
     {
-        var reached = Circles.ReachableFrom(tree.Start.Value, name => Next(tree, name));
+        if (tree.Find(tree.Start.Value) is null) return [];
+        var reached = Walks.ReachableFrom(tree.Start.Value, name => Next(tree, name));
         return
             from n in tree.Nodes
             where !reached.Contains(n.Key.Value)
             select Rules.TreeUnreachable.At(n.Key.Span, n.Key.Value);
     }
 
-    static IEnumerable<Finding> Circular(Tree tree)
+    static IEnumerable<Finding> Endless(Tree tree)
     {
-        if (Circles.FirstFrom([tree.Start.Value], name => Next(tree, name)) is not { } circle) return [];
-        var at = tree.Nodes.First(n => n.Key.Value == circle[0]).Key.Span;
-        return [Rules.TreeCircular.At(at, string.Join(" > ", circle))];
+        var circle = Walks.FirstCircle([tree.Start.Value], name => Next(tree, name));
+        return circle is null ? Deep(tree) : [Rules.TreeCircular.At(PlaceOf(tree, circle[0]), string.Join(" > ", circle))];
     }
+
+    static IEnumerable<Finding> Deep(Tree tree)
+    {
+        var (name, steps) = Walks.LongestFrom(tree.Start.Value, name => Next(tree, name)).OrderByDescending(n => n.Value).ThenBy(n => n.Key, StringComparer.Ordinal).First();
+        return steps <= MostSteps || tree.Find(name) is null
+            ? []
+            : [Rules.TreeDeep.At(PlaceOf(tree, name), name, $"{steps}", $"{MostSteps}")];
+    }
+
+    static SourceSpan PlaceOf(Tree tree, string name) => tree.Nodes.First(n => n.Key.Value == name).Key.Span;
 
     static IEnumerable<Finding> Uncovered(GuideContent guide, Tree tree)
     {
@@ -58,17 +68,6 @@ sealed class TreeInspection : IInspection
                 yield return Rules.TreeOutcomeUncovered.At(step.Check.Span, name.Value, outcome, step.Check.Value).Concerning(outcome);
             }
         }
-    }
-
-    static IEnumerable<Finding> JoinCircles(GuideContent guide)
-    {
-        var slugs = guide.Trees.All.Select(t => t.Origin.Slug);
-        if (Circles.FirstFrom(slugs, Joined) is not { } circle) return [];
-        var first = guide.Trees.Find(circle[0])!;
-        return [Rules.TreeJoinCircular.At(first.Name.Span, string.Join(" > ", circle))];
-
-        IEnumerable<string> Joined(string slug) =>
-            guide.Trees.Find(slug)?.Nodes.Select(n => n.Value).OfType<JoinNode>().Select(j => j.Tree.Value) ?? [];
     }
 
     static IEnumerable<string> Next(Tree tree, string name) => tree.Find(name)?.Ways.Select(w => w.Value.Value) ?? [];

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 
 namespace GuideGen.Guide.Links;
@@ -9,6 +10,10 @@ namespace GuideGen.Guide.Links;
 /// </summary>
 public sealed class LinkTable(GuideContent guide)
 {
+    const string ContentFolder = "content/";
+
+    readonly FrozenSet<string> pageless = guide.Cases.Select(c => c.Origin.Source.Path).Concat(FileSorting.SingleFiles).ToFrozenSet();
+
     readonly FrozenDictionary<string, IGuideEntry> byPath = guide.Entries.ToFrozenDictionary(e => e.Origin.Source.Path);
 
     /// <summary>Paths of all entries, relative to the guide's folder.</summary>
@@ -23,16 +28,31 @@ public sealed class LinkTable(GuideContent guide)
             return scheme is "http" or "https" or "mailto" ? new OutsideTarget(target) : new ForbiddenTarget();
         }
 
+        if (string.IsNullOrWhiteSpace(target)) return new BrokenTarget("it is empty", "");
         var (path, anchor) = Split(target);
         var full = path.Length == 0 ? fromPath : Combine(fromPath, Uri.UnescapeDataString(path));
-        if (full is null) return new BrokenTarget("it leaves the guide", "");
-        if (byPath.TryGetValue(full, out var entry)) return new EntryTarget(entry, anchor);
-        return full.StartsWith(ContentFolder, StringComparison.Ordinal) && guide.Assets.Contains(full[ContentFolder.Length..])
-            ? new AssetTarget(full[ContentFolder.Length..])
-            : new BrokenTarget($"there is no file {full}", full);
+        return full is null ? new BrokenTarget("it leaves the guide", "") : Find(full, anchor);
     }
 
-    const string ContentFolder = "content/";
+    LinkTarget Find(string path, string anchor)
+    {
+        if (byPath.TryGetValue(path, out var entry)) return new EntryTarget(entry, anchor);
+        if (pageless.Contains(path)) return new BrokenTarget("this file has no page of its own", "");
+        if (guide.Files.Contains(path)) return new UnreadTarget();
+        var asset = path.StartsWith(ContentFolder, StringComparison.Ordinal) ? path[ContentFolder.Length..] : "";
+        return guide.Assets.Contains(asset) ? new AssetTarget(asset) : new BrokenTarget($"there is no file {path}", path);
+    }
+
+    /// <param name="asset">Relative to content/, as the guide lists it.</param>
+    public static string PathOfAsset(string asset) => ContentFolder + asset;
+
+    /// <summary>The link that an author writes in one file to come to another; both relative to the guide's folder.</summary>
+    public static string Between(string fromPath, string toPath)
+    {
+        var (from, to) = (fromPath.Split('/')[..^1], toPath.Split('/'));
+        var shared = from.Zip(to[..^1]).TakeWhile(p => p.First == p.Second).Count();
+        return string.Join('/', [.. Enumerable.Repeat("..", from.Length - shared), .. to[shared..]]);
+    }
 
     /// <summary>The anchors that an entry has: headings of a page, steps of a tree.</summary>
     public static IEnumerable<string> AnchorsOf(IGuideEntry entry) => entry is Tree tree

@@ -11,6 +11,9 @@ public sealed record EntryTarget(IGuideEntry Entry, string Anchor) : LinkTarget;
 /// <param name="Path">Relative to content/.</param>
 public sealed record AssetTarget(string Path) : LinkTarget;
 
+/// <summary>A page that is there but has errors of its own; such a guide is not rendered.</summary>
+public sealed record UnreadTarget : LinkTarget;
+
 public sealed record OutsideTarget(string Address) : LinkTarget;
 
 public sealed record ForbiddenTarget : LinkTarget;

@@ -1,3 +1,4 @@
+using System.Buffers;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
@@ -40,7 +41,7 @@ sealed class FileReading(IGuideFiles files, string path)
             return false;
         }
 
-        var body = PageBodyReader.Read(source, front.BodyStart);
+        if (PageBodyReader.Read(source, front.BodyStart, Findings) is not { } body) return false;
         return shape.TryRead(root, BindingFor(new PageOrigin(kind, slug, source, body)), out value);
     }
 
@@ -57,17 +58,29 @@ sealed class FileReading(IGuideFiles files, string path)
 
         if (bytes.Length > LoadLimits.TextBytes)
         {
-            Findings.Add(Rules.FileTooLarge.At(nothing.Top, $"{bytes.Length / 1024} KiB", $"{LoadLimits.TextBytes / 1024} KiB"));
+            Findings.Add(Rules.FileTooLarge.At(nothing.Top, Size(bytes.Length), Size(LoadLimits.TextBytes)));
             return null;
         }
 
         var isText = SourceDecoder.TryDecode(bytes, out var text);
         var source = new SourceText(path, text);
-        var isEmpty = string.IsNullOrWhiteSpace(text);
-        if (!isText) Findings.Add(Rules.TextEncoding.At(source.Span(FirstBroken(text), 0)));
-        else if (isEmpty) Findings.Add(Rules.FileEmpty.At(source.Top));
-        return isText && !isEmpty ? source : null;
+        var objection = Objection(source, isText);
+        if (objection is not null) Findings.Add(objection);
+        return objection is null ? source : null;
     }
 
-    static int FirstBroken(string text) => Math.Max(0, text.IndexOf('\uFFFD', StringComparison.Ordinal));
+    static Finding? Objection(SourceText source, bool isText)
+    {
+        if (!isText) return Rules.TextEncoding.At(source.Span(source.Text.Length, 0));
+        if (string.IsNullOrWhiteSpace(source.Text)) return Rules.FileEmpty.At(source.Top);
+        var control = source.Text.AsSpan().IndexOfAny(ControlCharacters);
+        return control < 0 ? null : Rules.TextControl.At(source.Span(control, 1), $"U+{(int)source.Text[control]:X4}");
+    }
+
+    // YAML ends at a NUL without a word, and the others cannot be seen in an editor.
+    static readonly SearchValues<char> ControlCharacters = SearchValues.Create(
+        [.. Enumerable.Range(0, 128).Select(i => (char)i).Where(c => char.IsControl(c) && c is not ('\t' or '\n' or '\r'))]);
+
+    /// <summary>Rounded up, so that a file that is too large never seems to have just the right size.</summary>
+    static string Size(int bytes) => $"{(bytes + 1023) / 1024} KiB";
 }

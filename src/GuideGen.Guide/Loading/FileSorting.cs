@@ -15,10 +15,12 @@ sealed class FileSorting
     static readonly FrozenDictionary<string, ContentKind> Folders =
         Enum.GetValues<ContentKind>().ToFrozenDictionary(NameKinds.Folder);
 
-    static readonly FrozenSet<string> SingleFiles =
-        new[] { GuideLoader.SettingsFile, "content/vehicle.yml", "content/hazards.yml", "content/terms.yml" }.ToFrozenSet();
+    internal static readonly FrozenSet<string> SingleFiles =
+        new[] { GuideLoader.SettingsFile, GuideLoader.VehicleFile, GuideLoader.HazardsFile, GuideLoader.TermsFile }.ToFrozenSet();
 
-    readonly Dictionary<ContentKind, List<SortedFile>> byKind = Enum.GetValues<ContentKind>().ToDictionary(k => k, _ => new List<SortedFile>());
+    readonly Dictionary<ContentKind, Dictionary<string, SortedFile>> byKind =
+        Enum.GetValues<ContentKind>().ToDictionary(k => k, _ => new Dictionary<string, SortedFile>(StringComparer.Ordinal));
+
     readonly ImmutableSortedSet<string>.Builder assets = ImmutableSortedSet.CreateBuilder<string>(StringComparer.Ordinal);
     readonly FindingList findings;
 
@@ -27,7 +29,9 @@ sealed class FileSorting
     public ImmutableSortedSet<string> Assets => assets.ToImmutable();
 
     public FrozenDictionary<ContentKind, FrozenSet<string>> Slugs =>
-        byKind.ToFrozenDictionary(k => k.Key, k => k.Value.Select(f => f.Slug).ToFrozenSet());
+        byKind.ToFrozenDictionary(k => k.Key, k => k.Value.Keys.ToFrozenSet());
+
+    public FrozenSet<string> Files => byKind.Values.SelectMany(k => k.Values).Select(f => f.Path).ToFrozenSet();
 
     public static FileSorting Of(IEnumerable<string> paths, FindingList findings)
     {
@@ -36,7 +40,7 @@ sealed class FileSorting
         return sorting;
     }
 
-    public IReadOnlyList<SortedFile> FilesOf(ContentKind kind) => byKind[kind];
+    public IReadOnlyCollection<SortedFile> FilesOf(ContentKind kind) => byKind[kind].Values;
 
     void Take(string path)
     {
@@ -50,10 +54,8 @@ sealed class FileSorting
     void TakeEntry(ContentKind kind, string path)
     {
         var slug = Path.GetFileNameWithoutExtension(path);
-        var twin = byKind[kind].FirstOrDefault(f => f.Slug == slug);
         if (!SlugForm.IsGood(kind, slug)) Report(kind is ContentKind.Code ? Rules.SlugCode : Rules.SlugForm, path, slug);
-        else if (twin.Path is not null) Report(Rules.SlugDuplicate, path, slug, twin.Path);
-        else byKind[kind].Add(new SortedFile(path, slug));
+        else if (!byKind[kind].TryAdd(slug, new SortedFile(path, slug))) Report(Rules.SlugDuplicate, path, slug, byKind[kind][slug].Path);
     }
 
     void Report(Rule rule, string path, params string[] facts) => findings.Add(rule.At(new SourceText(path, "").Top, facts));

@@ -13,7 +13,11 @@ public sealed class GuideLoader
 {
     public const string SettingsFile = "site-config.yml";
 
-    const string VehicleFile = "content/vehicle.yml";
+    internal const string VehicleFile = "content/vehicle.yml";
+
+    internal const string HazardsFile = "content/hazards.yml";
+
+    internal const string TermsFile = "content/terms.yml";
 
     readonly IGuideFiles files;
     readonly FindingList findings = new();
@@ -38,8 +42,8 @@ public sealed class GuideLoader
     {
         var settings = LoadOne(SettingsFile, new SiteSettingsShape(), Fallbacks.Settings, isRequired: true);
         var vehicle = LoadOne(VehicleFile, new VehicleShape(), Fallbacks.Vehicle, isRequired: true);
-        var own = LoadOne("content/hazards.yml", HazardBook.Shape, [], isRequired: false);
-        var terms = LoadOne("content/terms.yml", Collections.MapOf(Scalars.Text, new TermShape()), [], isRequired: false);
+        var own = LoadOne(HazardsFile, HazardBook.Shape, [], isRequired: false);
+        var terms = LoadOne(TermsFile, Collections.MapOf(Scalars.Text, new TermShape()), [], isRequired: false);
         return new GuideContent(
             settings,
             vehicle,
@@ -56,6 +60,8 @@ public sealed class GuideLoader
             Terms = terms,
             References = [.. references],
             Slugs = sorting.Slugs,
+            Files = sorting.Files,
+            Unsure = Unsure(),
             Assets = sorting.Assets,
         };
     }
@@ -90,6 +96,15 @@ public sealed class GuideLoader
         var isRead = reading.TryReadStructure(null, Path.GetFileNameWithoutExtension(path), shape, out var value);
         Keep(reading);
         return isRead ? value : fallback;
+    }
+
+    /// <summary>One error in the vehicle's file shall not become one for every page that names a variant.</summary>
+    FrozenSet<NameKind> Unsure()
+    {
+        var broken = findings.ToSorted().Where(f => f.Severity == Severity.Error).Select(f => f.Span.Path).ToHashSet(StringComparer.Ordinal);
+        NameKind[] ofVehicle = broken.Contains(VehicleFile) ? [NameKind.Variant, NameKind.System, NameKind.Setup] : [];
+        NameKind[] ofHazards = broken.Contains(HazardsFile) ? [NameKind.Hazard] : [];
+        return [.. ofVehicle, .. ofHazards];
     }
 
     void Keep(FileReading reading)

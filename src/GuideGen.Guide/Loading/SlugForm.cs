@@ -7,9 +7,9 @@ namespace GuideGen.Guide.Loading;
 public static class SlugForm
 {
     public static bool IsGood(ContentKind kind, string slug) =>
-        kind is ContentKind.Code ? TroubleCode.TryParse(slug, out var code) && code.ToString() == slug : IsPlain(slug);
+        kind is ContentKind.Code ? TroubleCode.TryParse(slug, out var code) && code.ToString() == slug && !code.IsEmptySlot : IsPlain(slug);
 
-    static bool IsPlain(string slug)
+    public static bool IsPlain(string slug)
     {
         if (slug.Length is 0 or > LoadLimits.SlugLength) return false;
         var hasPlainEnds = slug[0] != '-' && slug[^1] != '-';

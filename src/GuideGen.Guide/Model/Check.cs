@@ -53,7 +53,7 @@ sealed class CheckShape : HandsOnShape<Check>
         money = Optional("money", Maybe.Of(Scalars.Number(0, 100_000)), null, "What is used up by doing it.");
         setup = Optional("setup", Collections.Names(NameKind.Setup), [], "Preparation it shares with other checks.");
         tools = ToolsField();
-        outcomes = Required("outcomes", Collections.MapOf(Scalars.Text, new OutcomeShape(), 2), "What may be seen, and what that means.");
+        outcomes = Required("outcomes", Collections.MapOf(Scalars.Key, new OutcomeShape(), 2), "What may be seen, and what that means.");
         readings = Optional("readings", Collections.ListOf(new ReadingShape()), [], "Values to measure, with their limits.");
     }
 

@@ -20,6 +20,8 @@ public static class CodeUses
     [
         .. guide.Entries.SelectMany(e => new[] { e.Name, e.Summary }),
         .. guide.Trees.All.SelectMany(t => t.Nodes).SelectMany(n => Sentences(n.Value)),
+        .. guide.Parts.All.Select(p => p.Where),
+        .. guide.Terms.Select(t => t.Value.Means),
         .. guide.Checks.All.SelectMany(c => c.Outcomes).Select(o => o.Value.Name),
         .. guide.Cases.SelectMany(c => Sentences(c)),
     ];

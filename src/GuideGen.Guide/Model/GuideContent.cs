@@ -29,6 +29,12 @@ public sealed record GuideContent(
     /// <summary>Every slug that a file stands for, readable or not, so that one broken page does not break others.</summary>
     public required FrozenDictionary<ContentKind, FrozenSet<string>> Slugs { get; init; }
 
+    /// <summary>Paths of all files of entries and cases, readable or not, relative to the guide's folder.</summary>
+    public required FrozenSet<string> Files { get; init; }
+
+    /// <summary>Kinds of names that are not all known, since the file that lists them has errors.</summary>
+    public FrozenSet<NameKind> Unsure { get; init; } = [];
+
     /// <summary>Paths of pictures, relative to content/.</summary>
     public required ImmutableSortedSet<string> Assets { get; init; }
 

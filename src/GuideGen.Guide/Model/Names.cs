@@ -50,6 +50,20 @@ public static class NameKinds
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
+    /// <summary>What a file of the kind is called in a message.</summary>
+    public static string Word(ContentKind kind) => kind switch
+    {
+        ContentKind.Fault => "fault",
+        ContentKind.Check => "check",
+        ContentKind.Symptom => "symptom",
+        ContentKind.Part => "part",
+        ContentKind.Task => "task",
+        ContentKind.Code => "code",
+        ContentKind.Tree => "tree",
+        ContentKind.Case => "case",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+
     public static string Folder(ContentKind kind) => kind switch
     {
         ContentKind.Fault => "faults",

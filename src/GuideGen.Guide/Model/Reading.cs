@@ -77,8 +77,15 @@ sealed class ReadingShape : RecordShape<Reading>
         scale = Optional("scale", Maybe.Of(Scalars.Word(("gauge", false), ("absolute", true))), null, "For a pressure: gauge or absolute.");
     }
 
-    public override bool TryRead(YamlNode node, Binding binding, out Reading value) =>
-        base.TryRead(node, binding, out value) && HasGoodUnits(value, binding.Findings) && HasGoodLimits(value, node, binding.Findings);
+    public override bool TryRead(YamlNode node, Binding binding, out Reading value)
+    {
+        // Where a limit could not be read, what is left says nothing about how the limits hold together.
+        var before = binding.Findings.Count;
+        return base.TryRead(node, binding, out value)
+            && binding.Findings.Count == before
+            && HasGoodUnits(value, binding.Findings)
+            && HasGoodLimits(value, node, binding.Findings);
+    }
 
     protected override Reading Make(RecordValues v) =>
         new(v.Get(name), v.Get(quantity), v.Get(unit), v.Get(low), v.Get(high), v.Get(over), v.Get(when), v.Get(scale));

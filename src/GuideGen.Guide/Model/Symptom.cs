@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using GuideGen.Guide.Findings;
 using GuideGen.Guide.Shapes;
 using GuideGen.Guide.Text;
+using GuideGen.Guide.Yaml;
 
 namespace GuideGen.Guide.Model;
 
@@ -51,6 +53,13 @@ sealed class SymptomShape : EntryShape<Symptom>
 
     static Shape<Located<Sense>> SenseWords { get; } = Scalars.Word(
         ("lamp", Sense.Lamp), ("feel", Sense.Feel), ("hear", Sense.Hear), ("see", Sense.See), ("smell", Sense.Smell));
+
+    public override bool TryRead(YamlNode node, Binding binding, out Symptom value)
+    {
+        if (!base.TryRead(node, binding, out value)) return false;
+        if (value is { Lamp: { } lamp, Sense.Value: not Sense.Lamp }) binding.Findings.Add(Rules.KeyContext.At(lamp.Span, "lamp", "symptoms with 'sense: lamp'"));
+        return true;
+    }
 
     protected override Symptom Make(RecordValues v) =>
         new(v.Origin, v.Get(Name), v.Get(Summary), v.Get(sense), v.Get(lamp), v.Get(drive), v.Get(also))

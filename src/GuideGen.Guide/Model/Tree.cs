@@ -68,7 +68,7 @@ sealed class TreeShape : EntryShape<Tree>
     {
         symptom = Required("symptom", Scalars.Name(NameKind.Symptom), "The symptom the walk begins with.");
         start = Required("start", Scalars.Text, "The name of the first step.");
-        nodes = Required("nodes", Collections.MapOf(Scalars.Text, new TreeNodeShape(), 1), "The steps, by name.");
+        nodes = Required("nodes", Collections.MapOf(Scalars.Key, new TreeNodeShape(), 1), "The steps, by name.");
     }
 
     protected override Tree Make(RecordValues v) =>

@@ -47,9 +47,9 @@ sealed class VehicleShape : RecordShape<Vehicle>
         currency = Required("currency", Currency, "The currency of all prices, as a code of three letters.");
         workshopRate = Required("workshop-rate", Scalars.Number(0, 100_000), "What a workshop charges for an hour.");
         distanceUnit = Required("distance-unit", Scalars.Word(("km", "km"), ("mi", "mi")), "km or mi.");
-        variants = Required("variants", Collections.MapOf(Scalars.Text, new VariantShape(), 1), "The variants, by slug.");
-        systems = Required("systems", Collections.MapOf(Scalars.Text, Scalars.Text, 1), "The systems, by slug, in the order to show them.");
-        setups = Optional("setups", Collections.MapOf(Scalars.Text, new SetupShape()), [], "Preparation that checks share, by slug.");
+        variants = Required("variants", Collections.MapOf(Scalars.Key, new VariantShape(), 1), "The variants, by slug.");
+        systems = Required("systems", Collections.MapOf(Scalars.Key, Scalars.Text, 1), "The systems, by slug, in the order to show them.");
+        setups = Optional("setups", Collections.MapOf(Scalars.Key, new SetupShape()), [], "Preparation that checks share, by slug.");
     }
 
     static Shape<Located<string>> Currency { get; } = new ScalarShape<string>(

@@ -6,13 +6,17 @@ namespace GuideGen.Guide.Pages;
 public sealed class Anchors
 {
     readonly HashSet<string> used = new(StringComparer.Ordinal);
+    readonly Dictionary<string, int> lastNumbers = new(StringComparer.Ordinal);
 
     public string Next(string heading)
     {
         var name = Of(heading);
-        var free = name;
-        for (var i = 2; !used.Add(free); i++) free = $"{name}-{i}";
-        return free;
+        if (used.Add(name)) return name;
+        // Counting on from the last one keeps a page of equal headings linear.
+        var number = lastNumbers.GetValueOrDefault(name, 1) + 1;
+        while (!used.Add($"{name}-{number}")) number++;
+        lastNumbers[name] = number;
+        return $"{name}-{number}";
     }
 
     public static string Of(string heading)
@@ -21,7 +25,7 @@ public sealed class Anchors
         foreach (var rune in heading.EnumerateRunes())
         {
             if (Rune.IsLetterOrDigit(rune)) name.Append(Rune.ToLowerInvariant(rune).ToString());
-            else if (name.Length > 0 && name[^1] != '-' && rune.Value is not '\'') name.Append('-');
+            else if (name.Length > 0 && name[^1] != '-' && rune.Value is not ('\'' or '’')) name.Append('-');
         }
 
         return name.ToString().TrimEnd('-') is { Length: > 0 } text ? text : "section";

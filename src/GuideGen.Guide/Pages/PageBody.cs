@@ -18,11 +18,19 @@ public sealed record PageBody(
 {
     public static PageBody Empty { get; } = new(0, [], [], [], []);
 
-    public Section? Find(string title) =>
-        Sections.FirstOrDefault(s => string.Equals(s.Title.Value, title, StringComparison.OrdinalIgnoreCase));
+    public Section? Find(string title) => FindAll(title).FirstOrDefault();
+
+    /// <summary>All sections of that title; more than one if the author wrote it twice.</summary>
+    public IEnumerable<Section> FindAll(string title) =>
+        Sections.Where(s => string.Equals(s.Title.Value, title, StringComparison.OrdinalIgnoreCase));
 
     public IEnumerable<TextRun> RunsOf(Section section) =>
         Runs.Where(r => r.Start >= section.Start && r.Start < section.End);
+
+    /// <summary>True if nothing but headings stands in the section.</summary>
+    public bool IsEmpty(Section section) =>
+        RunsOf(section).All(r => r.IsHeading)
+        && !Links.Any(l => l.Label.Span.Start >= section.Start && l.Label.Span.Start < section.End);
 }
 
 public sealed record Heading(int Level, Located<string> Text, string Anchor);
@@ -37,4 +45,4 @@ public sealed record PageLink(Located<string> Target, Located<string> Label, boo
 
 /// <summary>A stretch of running text in the source.</summary>
 /// <param name="Block">Counts the blocks of the page: runs of one block read as one text.</param>
-public readonly record struct TextRun(int Start, int Length, int Block);
+public readonly record struct TextRun(int Start, int Length, int Block, bool IsHeading = false);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GuideGen.Guide.Findings;
 using GuideGen.Guide.Text;
 using Markdig.Renderers.Html;
 using Markdig.Syntax;
@@ -14,15 +15,23 @@ public sealed class PageBodyReader
     readonly ImmutableArray<Heading>.Builder headings = ImmutableArray.CreateBuilder<Heading>();
     readonly ImmutableArray<PageLink>.Builder links = ImmutableArray.CreateBuilder<PageLink>();
     readonly ImmutableArray<TextRun>.Builder runs = ImmutableArray.CreateBuilder<TextRun>();
-    readonly List<int> headingEnds = [];
+    readonly List<Heading> borders = [];
     int block;
+    bool isInHeading;
 
     PageBodyReader(SourceText source, int start) => (this.source, this.start) = (source, start);
 
-    public static PageBody Read(SourceText source, int start)
+    /// <returns>Null if the Markdown cannot be read; a finding then says why.</returns>
+    public static PageBody? Read(SourceText source, int start, FindingList findings)
     {
+        if (!PageMarkdown.TryParse(source.Text[start..], out var document))
+        {
+            findings.Add(Rules.TextNesting.At(source.Span(start, 0)));
+            return null;
+        }
+
         var reader = new PageBodyReader(source, start);
-        foreach (var item in PageMarkdown.Parse(source.Text[start..]).Descendants()) reader.Take(item);
+        foreach (var item in document.Descendants()) reader.Take(item);
         return new PageBody(start, reader.headings.ToImmutable(), reader.Sections(), reader.links.ToImmutable(), reader.runs.ToImmutable());
     }
 
@@ -30,24 +39,37 @@ public sealed class PageBodyReader
     {
         switch (item)
         {
-            case HeadingBlock heading:
-                block++;
-                headings.Add(new Heading(heading.Level, new(PageMarkdown.PlainText(heading.Inline), Place(heading.Span)), heading.GetAttributes().Id ?? ""));
-                headingEnds.Add(start + heading.Span.End + 1);
-                break;
-            case LeafBlock:
-                block++;
+            case LeafBlock leaf:
+                TakeBlock(leaf);
                 break;
             case LinkInline link:
                 TakeLink(link);
                 break;
             case AutolinkInline auto:
-                links.Add(new PageLink(new(auto.Url, Place(auto.Span)), new(auto.Url, Place(auto.Span)), IsPicture: false));
+                var address = auto.IsEmail ? "mailto:" + auto.Url : auto.Url;
+                links.Add(new PageLink(new(address, Place(auto.Span)), new(auto.Url, Place(auto.Span)), IsPicture: false));
                 break;
             case LiteralInline or CodeInline:
                 TakeText(item.Span);
                 break;
         }
+    }
+
+    void TakeBlock(LeafBlock leaf)
+    {
+        block++;
+        isInHeading = leaf is HeadingBlock;
+        if (leaf is HeadingBlock heading) TakeHeading(heading);
+        // Text that is indented too far is code to Markdown and still an instruction to its reader.
+        if (leaf is CodeBlock) TakeText(leaf.Span);
+    }
+
+    void TakeHeading(HeadingBlock heading)
+    {
+        var taken = new Heading(heading.Level, new(PageMarkdown.PlainText(heading.Inline), Place(heading.Span)), heading.GetAttributes().Id ?? "");
+        headings.Add(taken);
+        // A heading in a quote or a list does not part the page.
+        if (heading is { Level: <= 2, Parent: MarkdownDocument }) borders.Add(taken);
     }
 
     void TakeLink(LinkInline link)
@@ -58,17 +80,18 @@ public sealed class PageBodyReader
 
     void TakeText(Markdig.Syntax.SourceSpan span)
     {
-        if (span.Length > 0) runs.Add(new TextRun(start + span.Start, span.Length, block));
+        if (span.Length > 0) runs.Add(new TextRun(start + span.Start, span.Length, block, isInHeading));
     }
 
     ImmutableArray<Section> Sections()
     {
         var sections = ImmutableArray.CreateBuilder<Section>();
-        for (var i = 0; i < headings.Count; i++)
+        for (var i = 0; i < borders.Count; i++)
         {
-            if (headings[i].Level != 2) continue;
-            var next = headings.Skip(i + 1).FirstOrDefault(h => h.Level <= 2);
-            sections.Add(new Section(headings[i].Text, headingEnds[i], next?.Text.Span.Start ?? source.Text.Length));
+            if (borders[i].Level != 2) continue;
+            var title = borders[i].Text;
+            var end = i + 1 < borders.Count ? borders[i + 1].Text.Span.Start : source.Text.Length;
+            sections.Add(new Section(title, title.Span.Start + title.Span.Length, end));
         }
 
         return sections.ToImmutable();

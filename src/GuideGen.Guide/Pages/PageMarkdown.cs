@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using Markdig;
 using Markdig.Renderers.Html;
@@ -19,12 +20,28 @@ public static class PageMarkdown
         .Build();
 
     /// <summary>The syntax tree, with an id on every heading; positions count from the start of the given text.</summary>
+    /// <exception cref="ArgumentException">The text is nested too deeply. The loader refuses such pages.</exception>
     public static MarkdownDocument Parse(string markdown)
     {
         var document = Markdown.Parse(markdown, Pipeline);
         var anchors = new Anchors();
-        foreach (var heading in document.OfType<HeadingBlock>()) heading.GetAttributes().Id = anchors.Next(PlainText(heading.Inline));
+        foreach (var heading in document.Descendants<HeadingBlock>()) heading.GetAttributes().Id = anchors.Next(PlainText(heading.Inline));
         return document;
+    }
+
+    /// <returns>False if the text is nested too deeply, which Markdig tells by an exception.</returns>
+    public static bool TryParse(string markdown, [NotNullWhen(true)] out MarkdownDocument? document)
+    {
+        try
+        {
+            document = Parse(markdown);
+            return true;
+        }
+        catch (ArgumentException)
+        {
+            document = null;
+            return false;
+        }
     }
 
     /// <summary>The words without their marks.</summary>

@@ -41,15 +41,13 @@ public sealed class PhraseFinder<T>
         if (at + words.Count > text.Count || text[at].Block != text[at + words.Count - 1].Block) return false;
         for (var j = 1; j < words.Count; j++)
         {
-            var isSame = text[at + j].Text == words[j] || (j == words.Count - 1 && IsPlural(text[at + j].Text, words[j]));
-            if (!isSame) return false;
+            var word = text[at + j];
+            var isSame = j == words.Count - 1 ? Forms(words[j]).Contains(word.Text) : word.Text == words[j];
+            if (!isSame || word.FollowsPause) return false;
         }
 
         return true;
     }
 
-    static bool IsPlural(string text, string word) =>
-        text.StartsWith(word, StringComparison.Ordinal) && text.AsSpan(word.Length) is "s" or "es";
-
-    static string[] Forms(string word) => [word, word + "s", word + "es"];
+    static string[] Forms(string word) => word.EndsWith('y') ? [word, word + "s", word[..^1] + "ies"] : [word, word + "s", word + "es"];
 }

@@ -7,7 +7,7 @@ namespace GuideGen.Guide.Shapes;
 /// <summary>A list; items that cannot be read are findings and left out.</summary>
 public sealed class ListShape<T>(Shape<T> item, int fewest) : Shape<ImmutableArray<T>>
 {
-    public override string Expected => fewest == 0 ? $"a list of {item.Expected}" : $"a list of at least {fewest} of {item.Expected}";
+    public override string Expected => $"a list of {item.Several}" + (fewest > 0 ? $", at least {fewest}" : "");
 
     public override bool TryRead(YamlNode node, Binding binding, out ImmutableArray<T> value)
     {
@@ -23,23 +23,25 @@ public sealed class ListShape<T>(Shape<T> item, int fewest) : Shape<ImmutableArr
     }
 }
 
-/// <summary>Free keys, all with values of one shape, in the order they were written.</summary>
+/// <summary>Free keys, all with values of one shape, in the order they were written; one that cannot be read spoils the map.</summary>
+/// <remarks>With one entry left out, everything that refers to it would become a finding of its own.</remarks>
 public sealed class MapShape<TKey, TValue>(Shape<TKey> key, Shape<TValue> item, int fewest) : Shape<ImmutableArray<KeyValuePair<TKey, TValue>>>
 {
-    public override string Expected => $"{key.Expected}: {item.Expected}" + (fewest > 1 ? $" (at least {fewest})" : "");
+    public override string Expected => (fewest > 1 ? $"at least {fewest} " : "") + $"keys with values, each {key.Expected} with {item.Expected}";
 
     public override bool TryRead(YamlNode node, Binding binding, out ImmutableArray<KeyValuePair<TKey, TValue>> value)
     {
         if (node is not YamlMap map || map.Entries.Length < fewest) return Refuse(node, binding, out value);
         var read = ImmutableArray.CreateBuilder<KeyValuePair<TKey, TValue>>(map.Entries.Length);
+        var isWhole = true;
         foreach (var entry in map.Entries)
         {
-            var isRead = key.TryRead(entry.Key, binding, out var name) & item.TryRead(entry.Value, binding, out var inner);
-            if (isRead) read.Add(new KeyValuePair<TKey, TValue>(name, inner));
+            isWhole &= key.TryRead(entry.Key, binding, out var name) & item.TryRead(entry.Value, binding, out var inner);
+            read.Add(new KeyValuePair<TKey, TValue>(name, inner));
         }
 
         value = read.ToImmutable();
-        return true;
+        return isWhole;
     }
 }
 

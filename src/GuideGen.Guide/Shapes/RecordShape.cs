@@ -79,9 +79,9 @@ public abstract class RecordShape<T> : Shape<T>
     {
         if (node is not YamlMap map) return Refuse(node, binding, out value);
         var values = new RecordValues(fields.Count, map, binding.Origin);
-        ReportUnknownKeys(map, binding);
+        var misspelt = ReportUnknownKeys(map, binding);
         var isWhole = true;
-        foreach (var field in fields) isWhole &= ReadField(field, map, binding, values);
+        foreach (var field in fields) isWhole &= map.Find(field.Key) is { } entry ? ReadField(field, entry, binding, values) : LeaveOut(field, misspelt, binding, values);
         value = isWhole ? Make(values) : default!;
         return isWhole;
     }
@@ -92,27 +92,30 @@ public abstract class RecordShape<T> : Shape<T>
         return field;
     }
 
-    void ReportUnknownKeys(YamlMap map, Binding binding)
+    /// <returns>The keys that were most likely meant, so that none of them is called missing as well.</returns>
+    HashSet<string?> ReportUnknownKeys(YamlMap map, Binding binding)
     {
         var known = fields.ConvertAll(f => f.Key);
-        foreach (var (key, _) in map.Entries.Where(e => !known.Contains(e.Key.Value)))
-        {
-            var free = known.Where(k => map.Find(k) is null);
-            binding.Findings.Add(Rules.KeyUnknown.At(key.Span, key.Value, NearestName.Question(key.Value, free)));
-        }
+        var free = known.Where(k => map.Find(k) is null).ToList();
+        var unknown = map.Entries.Where(e => !known.Contains(e.Key.Value)).Select(e => e.Key).ToList();
+        binding.Findings.AddRange(unknown.Select(k => Rules.KeyUnknown.At(k.Span, k.Value, NearestName.Question(k.Value, free))));
+        return unknown.Select(k => NearestName.To(k.Value, free)).ToHashSet();
     }
 
-    static bool ReadField(IField field, YamlMap map, Binding binding, RecordValues values)
+    static bool LeaveOut(IField field, HashSet<string?> misspelt, Binding binding, RecordValues values)
     {
         field.UseFallback(values);
-        var entry = map.Find(field.Key);
-        if (entry is null)
+        if (field.IsRequired && !misspelt.Contains(field.Key))
         {
-            if (!field.IsRequired) return true;
-            binding.Findings.Add(Rules.KeyMissing.At(map.Span with { Length = 0 }, field.Key, field.Expected));
-            return false;
+            binding.Findings.Add(Rules.KeyMissing.At(values.Map.Span with { Length = 0 }, field.Key, field.Expected));
         }
 
+        return !field.IsRequired;
+    }
+
+    static bool ReadField(IField field, YamlEntry entry, Binding binding, RecordValues values)
+    {
+        field.UseFallback(values);
         if (entry.Value is not YamlScalar { IsEmpty: true })
         {
             // A wrong optional value is a finding already; its fallback keeps the rest of the page inspectable.

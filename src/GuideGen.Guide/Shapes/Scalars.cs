@@ -1,6 +1,7 @@
 using System.Globalization;
 using GuideGen.Codes;
 using GuideGen.Guide.Findings;
+using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
 using GuideGen.Guide.Yaml;
@@ -19,6 +20,24 @@ public sealed class ScalarShape<T>(string expected, Func<string, (bool IsRead, T
         if (!isRead) return Refuse(node, binding, out value);
         value = new Located<T>(inner, scalar.Span);
         return true;
+    }
+}
+
+/// <summary>A name or a sentence.</summary>
+public sealed class TextShape(int longest) : Shape<Located<string>>
+{
+    public override string Expected => "text";
+
+    public override string Several => "texts";
+
+    public override bool TryRead(YamlNode node, Binding binding, out Located<string> value)
+    {
+        value = default;
+        if (node is not YamlScalar { IsEmpty: false } scalar || string.IsNullOrWhiteSpace(scalar.Value)) return Refuse(node, binding, out value);
+        var text = scalar.Value.Trim();
+        value = new Located<string>(text, scalar.Span);
+        if (text.Length > longest) binding.Findings.Add(Rules.ValueType.At(scalar.Span, $"text of at most {longest} characters", $"{text.Length}"));
+        return text.Length <= longest;
     }
 }
 
@@ -47,6 +66,8 @@ public sealed class NameShape(NameKind kind) : Shape<Located<string>>
 {
     public override string Expected => $"the name of a {NameKinds.Word(kind)}";
 
+    public override string Several => $"names of {NameKinds.Word(kind)}s";
+
     public override bool TryRead(YamlNode node, Binding binding, out Located<string> value)
     {
         if (node is not YamlScalar { IsEmpty: false } scalar) return Refuse(node, binding, out value);
@@ -64,7 +85,7 @@ public sealed class CodeShape : Shape<Located<TroubleCode>>
     public override bool TryRead(YamlNode node, Binding binding, out Located<TroubleCode> value)
     {
         if (node is not YamlScalar { IsEmpty: false } scalar) return Refuse(node, binding, out value);
-        var isCode = TroubleCode.TryParse(scalar.Value, out var code) && scalar.Value == code.ToString();
+        var isCode = TroubleCode.TryParse(scalar.Value, out var code) && scalar.Value == code.ToString() && !code.IsEmptySlot;
         if (!isCode) binding.Findings.Add(CodeFindings.NotACode(new Located<string>(scalar.Value, scalar.Span)));
         value = new Located<TroubleCode>(code, scalar.Span);
         return isCode;
@@ -77,8 +98,11 @@ public static class Scalars
     /// <summary>The longest line that a name or a sentence in front matter may have.</summary>
     public const int LongestText = 2_000;
 
-    public static Shape<Located<string>> Text { get; } = new ScalarShape<string>(
-        $"text of at most {LongestText} characters", t => (t.Length is > 0 and <= LongestText, t));
+    public static Shape<Located<string>> Text { get; } = new TextShape(LongestText);
+
+    /// <summary>A name that other files and addresses use.</summary>
+    public static Shape<Located<string>> Key { get; } = new ScalarShape<string>(
+        "a key of lower-case letters, digits and single hyphens", t => (SlugForm.IsPlain(t), t));
 
     public static Shape<Located<bool>> Flag { get; } = new WordShape<bool>(
         new Dictionary<string, bool> { ["true"] = true, ["false"] = false });
@@ -116,5 +140,6 @@ public static class Scalars
         new WordShape<T>(words.ToDictionary(w => w.Word, w => w.Value));
 
     internal static bool TryNumber(string text, out double number) =>
-        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out number);
+        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out number)
+        && double.IsFinite(number);
 }

@@ -13,6 +13,9 @@ public abstract class Shape<T>
     /// <summary>What is expected here, as it completes 'expected …'.</summary>
     public abstract string Expected { get; }
 
+    /// <summary>Several of them, as it completes 'a list of …'.</summary>
+    public virtual string Several => Expected;
+
     /// <returns>False if the node has another shape; the context then holds a finding that says so.</returns>
     public abstract bool TryRead(YamlNode node, Binding binding, out T value);
 
@@ -25,8 +28,11 @@ public abstract class Shape<T>
 
     static string Describe(YamlNode node) => node switch
     {
+        YamlList { Items.IsEmpty: true } => "an empty list",
         YamlList => "a list",
-        YamlMap => "keys with values",
+        YamlMap { Entries: [] } => "no keys",
+        YamlMap { Entries: [_] } => "one key with a value",
+        YamlMap map => $"{map.Entries.Length} keys with values",
         YamlScalar { IsEmpty: true } => "nothing",
         YamlScalar scalar => $"'{Shorten(scalar.Value)}'",
         _ => throw new InvalidOperationException("a node is a scalar, a list or a map"),

@@ -45,6 +45,9 @@ public sealed class SourceText
     /// <summary>The very beginning of the file: where a finding about the whole file points.</summary>
     public SourceSpan Top => new(this, 0, 0);
 
+    /// <summary>Behind the last text of the file: where a finding about something missing below points.</summary>
+    public SourceSpan Bottom => new(this, Text.AsSpan().TrimEnd().Length, 0);
+
     static int[] FindLineStarts(string text)
     {
         var starts = new List<int> { 0 };

@@ -15,6 +15,8 @@ public sealed class YamlReader
 {
     readonly SourceText source;
     readonly int offset;
+    readonly int length;
+    readonly Scanner scanner;
     readonly Parser parser;
     readonly FindingList findings;
     int nodes;
@@ -25,7 +27,9 @@ public sealed class YamlReader
         this.source = source;
         this.findings = findings;
         offset = start;
-        parser = new Parser(new Scanner(new StringReader(source.Text.Substring(start, length)), skipComments: true));
+        this.length = length;
+        scanner = new Scanner(new StringReader(source.Text.Substring(start, length)), skipComments: true);
+        parser = new Parser(scanner);
     }
 
     /// <returns>The root node, or null if the text is empty or a finding says why it cannot be read.</returns>
@@ -38,12 +42,36 @@ public sealed class YamlReader
         }
         catch (YamlException fault)
         {
-            findings.Add(Rules.YamlSyntax.At(reader.PlaceOf(fault), Plain(fault)));
+            findings.Add(reader.Explain(fault));
+            return null;
+        }
+        catch (InvalidOperationException)
+        {
+            // What the scanner throws where plain text in an unclosed bracket runs into the next key.
+            findings.Add(Rules.YamlSyntax.At(reader.PlaceOf(reader.scanner.CurrentPosition), "a bracket is not closed"));
             return null;
         }
     }
 
     public static YamlNode? Read(SourceText source, FindingList findings) => Read(source, 0, source.Text.Length, findings);
+
+    Finding Explain(YamlException fault) => FirstTabIndent() is { } tab
+        ? Rules.YamlSyntax.At(tab, "a tab stands where blanks belong")
+        : Rules.YamlSyntax.At(PlaceOf(fault.Start), YamlObjections.Plain(fault.Message));
+
+    /// <summary>A tab as indent makes the scanner stumble at some other place, so it is looked for.</summary>
+    SourceSpan? FirstTabIndent()
+    {
+        var first = source.PositionAt(offset).Line;
+        for (var line = first; line <= source.LineCount && source.StartOf(line) < offset + length; line++)
+        {
+            var text = source.Line(line);
+            var indent = text[..^text.TrimStart().Length];
+            if (indent.Contains('\t')) return source.Span(source.StartOf(line) + indent.IndexOf('\t'), 1);
+        }
+
+        return null;
+    }
 
     YamlNode? ReadDocument()
     {
@@ -132,12 +160,5 @@ public sealed class YamlReader
         return source.Span(start, Math.Max(0, Math.Min(end, source.Text.Length) - start));
     }
 
-    SourceSpan PlaceOf(YamlException fault) =>
-        source.Span(Math.Min(offset + (int)fault.Start.Index, source.Text.Length), 0);
-
-    static string Plain(YamlException fault)
-    {
-        var message = fault.Message.Split(" Line:")[0].TrimEnd('.', ' ', ',');
-        return message.Length == 0 ? "unreadable" : char.ToLowerInvariant(message[0]) + message[1..];
-    }
+    SourceSpan PlaceOf(Mark mark) => source.Span(Math.Min(offset + (int)mark.Index, source.Text.Length), 0);
 }

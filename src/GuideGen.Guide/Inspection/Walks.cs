@@ -1,7 +1,7 @@
 namespace GuideGen.Guide.Inspection;
 
 /// <summary>Walks over names that lead to names.</summary>
-static class Circles
+static class Walks
 {
     public static HashSet<string> ReachableFrom(string start, Func<string, IEnumerable<string>> next)
     {
@@ -17,7 +17,7 @@ static class Circles
 
     /// <summary>The first walk that comes back to where it was, with that name at both ends; null if there is none.</summary>
     /// <remarks>Keeps its own stack: a tree may be as deep as a hostile author likes.</remarks>
-    public static IReadOnlyList<string>? FirstFrom(IEnumerable<string> starts, Func<string, IEnumerable<string>> next)
+    public static IReadOnlyList<string>? FirstCircle(IEnumerable<string> starts, Func<string, IEnumerable<string>> next)
     {
         var done = new HashSet<string>(StringComparer.Ordinal);
         foreach (var start in starts)
@@ -40,5 +40,24 @@ static class Circles
         }
 
         return null;
+    }
+
+    /// <summary>For each name that is reached, the most names that can be walked before it.</summary>
+    /// <remarks>Only for walks without a circle; each way is looked at once.</remarks>
+    public static Dictionary<string, int> LongestFrom(string start, Func<string, IEnumerable<string>> next)
+    {
+        var waysTo = ReachableFrom(start, next).SelectMany(n => next(n).Distinct()).GroupBy(n => n).ToDictionary(g => g.Key, g => g.Count());
+        var longest = new Dictionary<string, int>(StringComparer.Ordinal) { [start] = 0 };
+        var open = new Queue<string>([start]);
+        while (open.TryDequeue(out var name))
+        {
+            foreach (var further in next(name).Distinct())
+            {
+                longest[further] = Math.Max(longest.GetValueOrDefault(further), longest[name] + 1);
+                if (--waysTo[further] == 0) open.Enqueue(further);
+            }
+        }
+
+        return longest;
     }
 }
