@@ -46,8 +46,9 @@ public sealed class Relations
 
     static ILookup<TKey, LikelyFault> Likely<TKey>(
         GuideContent guide, Func<Fault, IEnumerable<KeyValuePair<Located<TKey>, Located<Likelihood>>>> signs) =>
-        (from f in guide.Faults.All
-         from s in signs(f)
-         orderby f.Belief.Value * s.Value.Value.Value descending, f.Origin.Slug
-         select (s.Key.Value, new LikelyFault(f, s.Value.Value))).ToLookup(s => s.Value, s => s.Item2);
+        guide.Faults.All
+            .SelectMany(f => signs(f).Select(s => (Sign: s.Key.Value, Likely: new LikelyFault(f, s.Value.Value))))
+            .OrderByDescending(s => s.Likely.Fault.Belief.Value * s.Likely.Likelihood.Value)
+            .ThenBy(s => s.Likely.Fault.Origin.Slug, StringComparer.Ordinal)
+            .ToLookup(s => s.Sign, s => s.Likely);
 }

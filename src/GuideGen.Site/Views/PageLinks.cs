@@ -29,7 +29,7 @@ public sealed class PageLinks(SitePlan plan, string from)
         EntryTarget { Anchor: "" } to => Of(to.Entry),
         EntryTarget to when to.Entry == entry => "#" + to.Anchor,
         EntryTarget to => $"{Of(to.Entry)}#{to.Anchor}",
-        AssetTarget asset => To(asset.Path),
+        AssetTarget asset => To(string.Join('/', asset.Path.Split('/').Select(Uri.EscapeDataString))),
         OutsideTarget outside => outside.Address,
         _ => throw new InvalidOperationException($"the link '{written}' of {entry.Origin.Source.Path} passed the inspection but leads nowhere"),
     };

@@ -1,6 +1,6 @@
 /**
  * The code box on the home page: finds a code of this guide, however loosely it is typed.
- * Needs codes.js (reads codes) and data/codes.js (the codes of this guide); without script the list of all codes serves.
+ * Needs codes.js and the files codes-*.js (read codes) and data/codes.js (the codes of this guide); without script the list of all codes serves.
  */
 (function () {
   "use strict";
@@ -20,8 +20,9 @@
    */
   function find(text) {
     const isKnown = (/** @type {string} */ code) => known.has(code);
+    const standing = (/** @type {string} */ code) => ({ assigned: false, covered: known.has(code), cases: 0 });
     const read = GuideGen.codes.read(text, "lookUpBox").map((/** @type {{ code: string }} */ f) => f.code);
-    const meant = read.some(isKnown) ? read : GuideGen.codes.suggest(text, isKnown);
+    const meant = read.some(isKnown) ? read : GuideGen.codes.suggest(text, standing).map((/** @type {{ code: string }} */ s) => s.code);
     return [...new Set(meant)].filter(isKnown).slice(0, 5).map((code) => ({
       entry: /** @type {GuideCode} */ (known.get(code)),
       isExact: text.trim().toUpperCase() === code,
