@@ -30,8 +30,16 @@ public sealed class SearchShardsTests
         var expected = queries.Select(q => whole.Search("whole", q)).ToList();
 
         Assert.All(queries.Zip(expected), q => Assert.Equal(q.Second, shards.Search(q.First)));
+        Assert.All(queries.Zip(expected), q => Assert.Equal(First(q.Second, 3), shards.First(q.First, 3)));
         Assert.InRange(expected.Count(e => e.StartsWith("[[", StringComparison.Ordinal)), leastFound, queries.Length);
         Assert.True(shards.Loaded.Distinct().Count(f => f.StartsWith("terms-", StringComparison.Ordinal)) > 30, "the index should be cut into many files");
+    }
+
+    static string First(string results, int count)
+    {
+        if (!results.StartsWith('[')) return results;
+        var all = JsonDocument.Parse(results).RootElement.EnumerateArray().Select(r => r.GetRawText()).ToList();
+        return $"{all.Count} [{string.Join(',', all.Take(count))}]";
     }
 
     [Fact]

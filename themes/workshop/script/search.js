@@ -155,9 +155,9 @@
       .sort(function (a, b) { return a - b; })
       .map(function (file) { return shard('terms-' + file, head.terms[file], index.readTerms); });
     return Promise.all(loads).then(function (shards) {
-      return [].concat(...shards).filter(function (entry) {
-        return required.some(function (need) { return need.wants(entry.term); });
-      });
+      return [].concat(...shards)
+        .filter(function (entry) { return required.some(function (need) { return need.wants(entry.term); }); })
+        .map(function (entry) { return index.readValues(entry, head); });
     });
   }
 
@@ -191,13 +191,21 @@
     return Promise.all(query.clauses.map(function (clause) {
       return needs(head, clause).then(function (need) { return limited(clause, need, limits); });
     })).then(function (required) {
-      return termsOf(head, required);
-    }).then(function (terms) {
-      const ranked = index.build(head, terms, query.isNegated())
-        .query(function (q) { query.clauses.forEach(function (clause) { q.clause(clause); }); });
-      return Promise.all(ranked.slice(0, cards).map(function (result) { return withCard(head, result); }))
-        .then(function (results) { return { total: ranked.length, results: results, limits: limits, refused: '' }; });
+      return termsOf(head, required).then(function (terms) { return rank(head, query, required, terms, cards); });
+    }).then(function (ranked) {
+      return Promise.all(ranked.results.map(function (result) { return withCard(head, result); }))
+        .then(function (results) { return { total: ranked.total, results: results, limits: limits, refused: '' }; });
     });
+  }
+
+  function rank(head, query, required, terms, count) {
+    const negated = query.isNegated();
+    const best = negated ? { keeps: function () { return true; } } : guide.searchBest(head, query.clauses.map(function (clause, i) {
+      return { clause: clause, terms: terms.filter(function (entry) { return required[i].wants(entry.term); }) };
+    }), count);
+    const results = index.build(head, terms, best.keeps, negated)
+      .query(function (q) { query.clauses.forEach(function (clause) { q.clause(clause); }); });
+    return { total: negated ? results.length : best.total, results: results.slice(0, count) };
   }
 
   /**
