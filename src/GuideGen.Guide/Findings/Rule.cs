@@ -1,0 +1,25 @@
+using System.Globalization;
+using GuideGen.Guide.Text;
+
+namespace GuideGen.Guide.Findings;
+
+/// <summary>What can be wrong with a guide: one row of the rule book.</summary>
+/// <param name="Id">Stable, lower case with hyphens; authors write it in dismissals and settings.</param>
+/// <param name="Severity">How much it weighs unless the finding says otherwise.</param>
+/// <param name="Title">What it is about, in a few words.</param>
+/// <param name="Message">What is wrong, with numbered places for the facts of the case.</param>
+/// <param name="Hint">What to do about it, with the same places; empty where the message says it all.</param>
+public sealed record Rule(string Id, Severity Severity, string Title, string Message, string Hint)
+{
+    /// <summary>True where the author may know better: such a finding can be dismissed on its page, with a reason.</summary>
+    public bool CanBeDismissed { get; init; }
+
+    /// <param name="span">Where the author has to look.</param>
+    /// <param name="facts">Fill the places of message and hint, in order.</param>
+    public Finding At(SourceSpan span, params string[] facts) => new(
+        this,
+        Severity,
+        span,
+        string.Format(CultureInfo.InvariantCulture, Message, facts),
+        string.Format(CultureInfo.InvariantCulture, Hint, facts));
+}

@@ -1,0 +1,245 @@
+using System.Collections.Immutable;
+using static GuideGen.Guide.Findings.Severity;
+
+namespace GuideGen.Guide.Findings;
+
+/// <summary>The rule book: every wording in one place. A new rule is a row here and the inspection that yields it.</summary>
+public static class Rules
+{
+    // Files
+    public static readonly Rule FileMissing = new("file-missing", Error, "A file that every guide needs is not there",
+        "'{0}' is missing.", "Every guide has a site-config.yml and a content/vehicle.yml: add the file.");
+
+    public static readonly Rule FileUnknown = new("file-unknown", Warning, "A file that belongs to no kind of content",
+        "'{0}' is not part of the guide.", "Pages lie in faults, checks, symptoms, parts, tasks or codes and end in .md; trees and cases end in .yml; pictures lie in images. Move or rename it.");
+
+    public static readonly Rule FileUnreadable = new("file-unreadable", Error, "A file that cannot be read",
+        "The file cannot be read: {0}.", "Check its permissions, and that nothing else is writing it.");
+
+    public static readonly Rule FileTooLarge = new("file-too-large", Error, "A file that is too large",
+        "The file has {0}; at most {1} are read.", "Split it: one fault, one page.");
+
+    public static readonly Rule FileEmpty = new("file-empty", Error, "A file without content",
+        "The file is empty.", "Write the page, or remove the file.");
+
+    public static readonly Rule TextEncoding = new("text-encoding", Error, "Text that is not UTF-8",
+        "The file is not valid UTF-8 from here on.", "Save it again as UTF-8 in your editor.");
+
+    public static readonly Rule TextControl = new("text-control", Error, "A control character in text",
+        "The control character {0} stands here.", "Delete it; most editors can show invisible characters.");
+
+    public static readonly Rule TextNesting = new("text-nesting", Error, "Markdown that is nested too deeply",
+        "Lists, quotes or brackets are nested too deeply in this page to be read.", "Write it flatter.");
+
+    public static readonly Rule SlugForm = new("slug-form", Error, "A file name that cannot be an address",
+        "'{0}' cannot be part of an address.", "Use lower-case letters a to z, digits and single hyphens, such as charge-air-hose-split, and no name that some systems reserve.");
+
+    public static readonly Rule SlugCode = new("slug-code", Error, "A code page whose file name is not a code",
+        "'{0}' is not a trouble code in capital letters.", "Name the file after its code, such as P1A42.md.");
+
+    public static readonly Rule SlugDuplicate = new("slug-duplicate", Error, "Two files with the same slug",
+        "The slug '{0}' is taken by {1}.", "Rename one of the two files.");
+
+    // Front matter and structured text
+    public static readonly Rule FrontMatterMissing = new("front-matter-missing", Error, "A page without front matter",
+        "The page does not begin with front matter.", "Begin with a line of three hyphens, the keys, and another line of three hyphens.");
+
+    public static readonly Rule FrontMatterUnclosed = new("front-matter-unclosed", Error, "Front matter that does not end",
+        "The front matter that begins here never ends.", "Close it with a line of three hyphens.");
+
+    public static readonly Rule FrontMatterEmpty = new("front-matter-empty", Error, "Front matter without keys",
+        "The front matter has no keys.", "A page needs at least a name and a summary.");
+
+    public static readonly Rule YamlSyntax = new("yaml-syntax", Error, "Structured text that cannot be read",
+        "This cannot be read: {0}.", "Look at indents, colons and quotes here and on the line before; put text with a colon in quotes.");
+
+    public static readonly Rule YamlRefused = new("yaml-refused", Error, "Structured text with what a guide does not use",
+        "Here stands {0}, which is not read.", "Write the value out in full.");
+
+    public static readonly Rule KeyUnknown = new("key-unknown", Error, "A key that is not known",
+        "The key '{0}' is not known here.", "Remove or correct it.{1}");
+
+    public static readonly Rule KeyMissing = new("key-missing", Error, "A key that is missing",
+        "The key '{0}' is missing.", "Add '{0}:' with {1}.");
+
+    public static readonly Rule KeyDuplicate = new("key-duplicate", Error, "A key that stands twice",
+        "The key '{0}' stands twice; only the first one counts.", "Remove one of the two, or join them.");
+
+    public static readonly Rule ValueType = new("value-type", Error, "A value of the wrong shape",
+        "Expected {0}, found {1}.", "Write {0} here.");
+
+    public static readonly Rule ValueWord = new("value-word", Error, "A word that is not one of the allowed ones",
+        "'{0}' is not {1}.", "Choose one of the words.{2}");
+
+    public static readonly Rule ValueEmpty = new("value-empty", Error, "A key without a value",
+        "The key '{0}' has no value.", "Write {1}, or remove the key if it is not needed.");
+
+    public static readonly Rule UnitUnknown = new("unit-unknown", Error, "A unit that does not belong to the quantity",
+        "'{0}' is not a unit of {1} that the tool knows.", "Use one of {2}.");
+
+    public static readonly Rule ReadingLimits = new("reading-limits", Error, "A reading whose limits do not hold together",
+        "The reading '{0}' {1}.", "Give low and high, or a table over another quantity; a pressure also says its scale.");
+
+    public static readonly Rule KeyContext = new("key-context", Error, "A key that does not belong here",
+        "The key '{0}' only belongs to {1}.", "Remove it, or correct the other key.");
+
+    // Names of other things
+    public static readonly Rule NameUnknown = new("name-unknown", Error, "A name that nothing has",
+        "There is no {0} '{1}'.", "Correct the name, or add the {0}.{2}");
+
+    public static readonly Rule OutcomeUnknown = new("outcome-unknown", Error, "An outcome that the check does not have",
+        "The check '{0}' has no outcome '{1}'.", "Use one of its outcomes.{2}");
+
+    // Codes
+    public static readonly Rule CodeStructure = new("code-structure", Error, "Not a possible trouble code",
+        "'{0}' is not a possible code: {1}.", "A code is P, C, B or U, a digit 0 to 3 and three of 0-9 and A-F, in capital letters (SAE J2012).")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CodeReserved = new("code-reserved", Warning, "A code of a range the standard keeps back",
+        "{0} lies in a range that SAE J2012 keeps back (B3 and C3).", "Check the reading. If this vehicle really sets it, say so in content/codes/{0}.md.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CodeUnassigned = new("code-unassigned", Warning, "A code of the standard without a known meaning",
+        "{0} belongs to SAE J2012, and no meaning of it is known.", "Check the digits. If this vehicle really sets it, say what it means in content/codes/{0}.md.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CodeMakerUnexplained = new("code-maker-unexplained", Error, "A maker's own code without an explanation",
+        "{0} is the maker's own code, and nothing here says what it means.", "Add content/codes/{0}.md with its meaning on this vehicle.");
+
+    public static readonly Rule CodeMeaning = new("code-meaning", Warning, "A meaning that the standard contradicts",
+        "The meaning given for {0} says '{1}'; the standard says '{2}'.", "Check the code and the meaning against each other. If this vehicle really means something else by it, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CodeLoose = new("code-loose", Warning, "A loosely written code in text",
+        "'{0}' looks like a code that is not written as one.", "Write {1}, so that it is found and links itself, or dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    // Sections
+    public static readonly Rule SectionMissing = new("section-missing", Error, "A section that every such page has",
+        "The section '{0}' is missing.", "Add '## {0}'. A {1} page has: {2}.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule SectionEmpty = new("section-empty", Error, "A section without text",
+        "The section '{0}' is empty.", "Write it, or say plainly why there is nothing to do.");
+
+    public static readonly Rule SectionOrder = new("section-order", Warning, "Sections in an unusual order",
+        "The section '{0}' stands after '{1}'.", "Owners find their way by the usual order: {2}.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule HeadingLevel = new("heading-level", Error, "A heading of the first level in a page",
+        "The heading '{0}' is of the first level, which is the page's name.", "Begin with ##.");
+
+    // Safety
+    public static readonly Rule SafetyMissing = new("safety-missing", Error, "A hands-on page without a Safety section",
+        "The section 'Safety' is missing.", "Add '## Safety' before the first hands-on section and say what can hurt someone in this job.");
+
+    public static readonly Rule SafetyEmpty = new("safety-empty", Error, "A Safety section without text",
+        "The section 'Safety' is empty.", "Say what can hurt someone in this job, and how to avoid it.");
+
+    public static readonly Rule SafetyLate = new("safety-late", Error, "A Safety section after hands-on work",
+        "The section 'Safety' stands after '{0}'.", "Move it up: a caution counts before the step, not after it.");
+
+    public static readonly Rule HazardUnknown = new("hazard-unknown", Error, "A hazard that nobody knows",
+        "There is no hazard '{0}'.", "Use one of the built-in hazards or add it to content/hazards.yml.{1}");
+
+    public static readonly Rule HazardUnmet = new("hazard-unmet", Warning, "A declared hazard that the Safety section does not name",
+        "The hazard '{0}' is declared, but the Safety section does not name it.", "Say how to avoid it in this job; the section has to use one of: {1}.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule HazardUndeclared = new("hazard-undeclared", Warning, "Hands-on text that calls for a hazard",
+        "'{0}' in hands-on text calls for the hazard '{1}'.", "Add {1} to hazards and name it in the Safety section, or dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule HazardBuiltIn = new("hazard-built-in", Error, "An own hazard with a built-in name",
+        "The hazard '{0}' is built in.", "Give your own hazard another name.");
+
+    // Links and pictures
+    public static readonly Rule LinkBroken = new("link-broken", Error, "A link that leads nowhere",
+        "The link '{0}' leads nowhere: {1}.", "Link to the content file, such as ../checks/name.md.{2}");
+
+    public static readonly Rule LinkScheme = new("link-scheme", Error, "A link of a kind that is not allowed",
+        "The link '{0}' is of a kind that is not allowed.", "Links are relative, or begin with https:, http: or mailto:.");
+
+    public static readonly Rule LinkOutside = new("link-outside", Note, "A link that leaves the guide",
+        "The link leaves the guide: {0}.", "It is listed here and never fetched; it needs a signal to work.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule AnchorMissing = new("anchor-missing", Error, "A link to a heading that is not there",
+        "'{0}' has no heading '#{1}'.", "Use the anchor of one of its headings.{2}");
+
+    public static readonly Rule ImageMissing = new("image-missing", Error, "A picture that is not there",
+        "The picture '{0}' is not there.", "Pictures lie in content/images; check the path and the spelling.{1}");
+
+    public static readonly Rule ImageAlt = new("image-alt", Error, "A picture without a text alternative",
+        "The picture '{0}' has no text alternative.", "Say between the square brackets what the picture shows.");
+
+    // Trees
+    public static readonly Rule TreeStepKind = new("tree-step-kind", Error, "A step that is not of one kind",
+        "A step needs exactly one of {1}; here is {0}.", "Say what the step is.");
+
+    public static readonly Rule TreeDangling = new("tree-dangling", Error, "A way that leads to no step",
+        "'{0}' leads to '{1}', which is no step of this tree.", "Correct the name, or add the step.{2}");
+
+    public static readonly Rule TreeUnreachable = new("tree-unreachable", Error, "A step that nothing leads to",
+        "Nothing leads to the step '{0}'.", "Lead an answer there, or remove it.");
+
+    public static readonly Rule TreeCircular = new("tree-circular", Error, "A walk that never ends",
+        "The walk goes round in a circle: {0}.", "Lead one of these answers on to something new.");
+
+    public static readonly Rule TreeOutcomeUncovered = new("tree-outcome-uncovered", Error, "An outcome that no way covers",
+        "The step '{0}' has no way on for the outcome '{1}' of the check '{2}'.", "Add '{1}:' with the step it leads to.");
+
+    public static readonly Rule TreeJoinCircular = new("tree-join-circular", Error, "Trees that lead to each other",
+        "The trees lead to each other in a circle: {0}.", "End one of them in a fault or advice.");
+
+    public static readonly Rule TreeDeep = new("tree-deep", Error, "A walk that takes too long",
+        "The walk to '{0}' takes {1} steps; at most {2} are allowed.", "Ask what parts the causes best first, or join another tree.");
+
+    public static readonly Rule TreeFaultMissed = new("tree-fault-missed", Warning, "A fault that a tree of its symptom does not find",
+        "The tree never comes to the fault '{0}', which shows the symptom '{1}' more than rarely.", "Lead an answer there, or change how likely the fault shows the symptom.")
+    {
+        CanBeDismissed = true,
+    };
+
+    // Dismissals
+    public static readonly Rule DismissalUnused = new("dismissal-unused", Warning, "A dismissal that dismisses nothing",
+        "There is no finding of the rule '{0}' here{1} to dismiss.", "Remove the dismissal.");
+
+    public static readonly Rule DismissalRule = new("dismissal-rule", Error, "A dismissal of a rule that nobody knows",
+        "There is no rule '{0}'.", "Use the name that the finding shows.{1}");
+
+    public static readonly Rule DismissalFirm = new("dismissal-firm", Error, "A dismissal of what cannot be dismissed",
+        "Findings of the rule '{0}' cannot be dismissed.", "Mend what it finds. These can be dismissed: {1}.");
+
+    public static readonly Rule DismissalReason = new("dismissal-reason", Error, "A dismissal without a real reason",
+        "The reason '{0}' does not say why.", "Say in at least three words why the finding does not hold here.");
+
+    /// <summary>Every rule, in the order of the ids.</summary>
+    public static ImmutableArray<Rule> All { get; } =
+    [
+        .. typeof(Rules).GetFields()
+            .Where(f => f.FieldType == typeof(Rule))
+            .Select(f => (Rule)f.GetValue(null)!)
+            .OrderBy(r => r.Id, StringComparer.Ordinal),
+    ];
+}

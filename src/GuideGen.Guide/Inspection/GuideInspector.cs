@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Loading;
+
+namespace GuideGen.Guide.Inspection;
+
+/// <summary>The second stage: everything that is wrong with a guide. Nothing else decides that.</summary>
+public static class GuideInspector
+{
+    static readonly ImmutableArray<IInspection> Inspections =
+    [
+        new NameInspection(),
+        new CodeInspection(),
+        new CodeMeaningInspection(),
+        new CodeTextInspection(),
+        new SectionInspection(),
+        new SafetyInspection(),
+        new HazardTextInspection(),
+        new LinkInspection(),
+        new TreeInspection(),
+        new JoinedTreesInspection(),
+    ];
+
+    /// <returns>What was found while loading and inspecting, without what authors dismissed, in the order of a reader.</returns>
+    public static ImmutableArray<Finding> Inspect(LoadedGuide loaded)
+    {
+        var found = Inspections.AsParallel().AsOrdered().SelectMany(i => i.Inspect(loaded.Guide)).ToList();
+        return FindingList.Sort([.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)]);
+    }
+}

@@ -1,0 +1,30 @@
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Pages;
+
+namespace GuideGen.Guide.Inspection;
+
+/// <summary>Words in hands-on text that call for a hazard which the page does not declare: one finding per hazard, at the first such word.</summary>
+sealed class HazardTextInspection : IInspection
+{
+    public IEnumerable<Finding> Inspect(GuideContent guide)
+    {
+        var triggers = from h in guide.Hazards from t in h.Value.Triggers select (t.Value, h.Key);
+        var finder = new PhraseFinder<string>(triggers);
+        return guide.HandsOnPages.SelectMany(p => Inspect(guide, p, finder));
+    }
+
+    static IEnumerable<Finding> Inspect(GuideContent guide, IHandsOnPage page, PhraseFinder<string> finder)
+    {
+        var body = page.Origin.Body;
+        var words = SafetyInspection.HandsOnSections(page).SelectMany(s => Words.In(page.Origin.Source, body.RunsOf(s))).ToList();
+        var declared = page.Hazards.Select(h => h.Value).ToHashSet(StringComparer.Ordinal);
+        return
+            from found in finder.Find(words)
+            where !declared.Contains(found.Tag)
+            group found by found.Tag into same
+            let first = same.MinBy(f => f.Start)
+            let finding = Rules.HazardUndeclared.At(page.Origin.Source.Span(first.Start, first.Length), first.Phrase, same.Key)
+            select SafetyInspection.Weigh(finding.Concerning(same.Key), guide.Hazards[same.Key]);
+    }
+}

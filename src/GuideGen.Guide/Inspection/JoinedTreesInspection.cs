@@ -1,0 +1,46 @@
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Model;
+
+namespace GuideGen.Guide.Inspection;
+
+/// <summary>What trees find together: they do not lead to each other for ever, and no likely fault of a symptom is missed.</summary>
+sealed class JoinedTreesInspection : IInspection
+{
+    public IEnumerable<Finding> Inspect(GuideContent guide) => [.. Circles(guide), .. MissedFaults(guide)];
+
+    static IEnumerable<Finding> Circles(GuideContent guide)
+    {
+        var slugs = guide.Trees.All.Select(t => t.Origin.Slug);
+        if (Walks.FirstCircle(slugs, s => Joined(guide, s)) is not { } circle) return [];
+        var first = guide.Trees.Find(circle[0])!;
+        return [Rules.TreeJoinCircular.At(first.Name.Span, string.Join(" > ", circle))];
+    }
+
+    static IEnumerable<Finding> MissedFaults(GuideContent guide)
+    {
+        var found = guide.Trees.All.ToDictionary(t => t, t => FaultsFound(guide, t));
+        return
+            from fault in guide.Faults.All
+            from symptom in fault.Symptoms
+            where symptom.Value.Value.Value > Likelihood.Words["rarely"]
+            let trees = guide.Trees.All.Where(t => t.Symptom.Value == symptom.Key.Value && ShareVariant(t, fault)).ToList()
+            where trees.Count > 0 && trees.All(t => found[t]?.Contains(fault.Origin.Slug) == false)
+            let finding = Rules.TreeFaultMissed.At(trees[0].Symptom.Span, fault.Origin.Slug, symptom.Key.Value)
+            select finding.Concerning(fault.Origin.Slug);
+    }
+
+    /// <returns>Null if a joined tree or a fault is not known, so that nobody can say.</returns>
+    static HashSet<string>? FaultsFound(GuideContent guide, Tree tree)
+    {
+        var reached = Walks.ReachableFrom(tree.Origin.Slug, s => Joined(guide, s)).Select(guide.Trees.Find).ToList();
+        if (reached.Contains(null)) return null;
+        var faults = reached.SelectMany(t => t!.Nodes).Select(n => n.Value).OfType<FaultNode>().Select(n => n.Fault.Value).ToHashSet(StringComparer.Ordinal);
+        return faults.IsSubsetOf(guide.Slugs[ContentKind.Fault]) ? faults : null;
+    }
+
+    static bool ShareVariant(Tree tree, Fault fault) =>
+        tree.Variants.IsEmpty || fault.Variants.IsEmpty || tree.Variants.Any(v => fault.Variants.Any(w => w.Value == v.Value));
+
+    static IEnumerable<string> Joined(GuideContent guide, string slug) =>
+        guide.Trees.Find(slug)?.Nodes.Select(n => n.Value).OfType<JoinNode>().Select(j => j.Tree.Value) ?? [];
+}

@@ -1,0 +1,52 @@
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Links;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Pages;
+
+namespace GuideGen.Guide.Inspection;
+
+/// <summary>Links lead somewhere, pictures are there and have a text alternative. Links that leave the guide are only listed.</summary>
+sealed class LinkInspection : IInspection
+{
+    public IEnumerable<Finding> Inspect(GuideContent guide)
+    {
+        var table = new LinkTable(guide);
+        return from e in guide.Entries from l in e.Origin.Body.Links from f in Inspect(guide, table, e, l) select f;
+    }
+
+    static IEnumerable<Finding> Inspect(GuideContent guide, LinkTable table, IGuideEntry entry, PageLink link)
+    {
+        var target = table.Resolve(entry.Origin.Source.Path, link.Target.Value);
+        var fault = link.IsPicture ? OfPicture(guide, link, target) : OfLink(table, link, target);
+        if (fault is not null) yield return fault.Concerning(link.Target.Value);
+        if (link.IsPicture && string.IsNullOrWhiteSpace(link.Label.Value)) yield return Rules.ImageAlt.At(link.Label.Span, link.Target.Value);
+    }
+
+    static Finding? OfLink(LinkTable table, PageLink link, LinkTarget target)
+    {
+        var (written, span) = link.Target;
+        return target switch
+        {
+            OutsideTarget => Rules.LinkOutside.At(span, written),
+            ForbiddenTarget => Rules.LinkScheme.At(span, written),
+            BrokenTarget broken => Rules.LinkBroken.At(span, written, broken.Why, Question(link, broken, table.Paths)),
+            EntryTarget { Anchor: not "" } to when !LinkTable.AnchorsOf(to.Entry).Contains(to.Anchor) =>
+                Rules.AnchorMissing.At(span, to.Entry.Name.Value, to.Anchor, NearestName.Question(to.Anchor, LinkTable.AnchorsOf(to.Entry))),
+            _ => null,
+        };
+    }
+
+    static Finding? OfPicture(GuideContent guide, PageLink link, LinkTarget target)
+    {
+        var (written, span) = link.Target;
+        return target switch
+        {
+            AssetTarget or UnreadTarget => null,
+            OutsideTarget or ForbiddenTarget => Rules.LinkScheme.At(span, written),
+            _ => Rules.ImageMissing.At(span, written, Question(link, target as BrokenTarget, guide.Assets.Select(LinkTable.PathOfAsset))),
+        };
+    }
+
+    static string Question(PageLink link, BrokenTarget? broken, IEnumerable<string> paths) =>
+        NearestName.To(broken?.Path ?? "", paths) is { } path ? $" Did you mean '{LinkTable.Between(link.Target.Span.Path, path)}'?" : "";
+}

@@ -1,0 +1,45 @@
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Pages;
+using GuideGen.Guide.Text;
+
+namespace GuideGen.Guide.Inspection;
+
+/// <summary>
+/// A hands-on page has a Safety section with text before the first hands-on section (ANSI Z535.6: a message
+/// stands before the step it belongs to), and the section names every hazard that the page declares.
+/// </summary>
+sealed class SafetyInspection : IInspection
+{
+    public IEnumerable<Finding> Inspect(GuideContent guide) => guide.HandsOnPages.SelectMany(p => Inspect(guide, p));
+
+    static IEnumerable<Finding> Inspect(GuideContent guide, IHandsOnPage page)
+    {
+        var body = page.Origin.Body;
+        if (body.Find(SectionPlan.Safety) is not { } safety) return [Rules.SafetyMissing.At(page.Origin.Source.Bottom)];
+        if (body.IsEmpty(safety)) return [Rules.SafetyEmpty.At(safety.Title.Span)];
+        var handsOn = HandsOnSections(page).MinBy(s => s.Start);
+        var late = handsOn is not null && handsOn.Start < safety.Start
+            ? new[] { Rules.SafetyLate.At(safety.Title.Span, handsOn.Title.Value) }
+            : [];
+        var words = Words.In(page.Origin.Source, body.RunsOf(safety));
+        return [.. late, .. page.Hazards.SelectMany(h => Unmet(guide, h, words))];
+    }
+
+    static IEnumerable<Finding> Unmet(GuideContent guide, Located<string> declared, IReadOnlyList<Word> words)
+    {
+        // An unknown hazard has its own finding.
+        if (!guide.Hazards.TryGetValue(declared.Value, out var hazard)) return [];
+        var finder = new PhraseFinder<string>(hazard.MetBy.Select(m => (m.Value, m.Value)));
+        if (finder.Find(words).Any()) return [];
+        var ways = string.Join(", ", hazard.MetBy.Select(m => m.Value));
+        var finding = Rules.HazardUnmet.At(declared.Span, declared.Value, ways).Concerning(declared.Value);
+        return [Weigh(finding, hazard)];
+    }
+
+    internal static IEnumerable<Section> HandsOnSections(IHandsOnPage page) =>
+        SectionPlan.Of(page.Origin.Kind!.Value).Where(s => s.IsHandsOn).SelectMany(s => page.Origin.Body.FindAll(s.Title));
+
+    /// <summary>What concerns a grave hazard is an error: the compile stops.</summary>
+    internal static Finding Weigh(Finding finding, Hazard hazard) => hazard.IsGrave ? finding.Weighing(Severity.Error) : finding;
+}

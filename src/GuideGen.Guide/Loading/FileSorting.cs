@@ -1,0 +1,62 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Text;
+
+namespace GuideGen.Guide.Loading;
+
+/// <summary>A file of a kind, and the slug its name gives it.</summary>
+readonly record struct SortedFile(string Path, string Slug);
+
+/// <summary>Tells from its path what each file of a guide is.</summary>
+sealed class FileSorting
+{
+    static readonly FrozenDictionary<string, ContentKind> Folders =
+        Enum.GetValues<ContentKind>().ToFrozenDictionary(NameKinds.Folder);
+
+    internal static readonly FrozenSet<string> SingleFiles =
+        new[] { GuideLoader.SettingsFile, GuideLoader.VehicleFile, GuideLoader.HazardsFile, GuideLoader.TermsFile }.ToFrozenSet();
+
+    readonly Dictionary<ContentKind, Dictionary<string, SortedFile>> byKind =
+        Enum.GetValues<ContentKind>().ToDictionary(k => k, _ => new Dictionary<string, SortedFile>(StringComparer.Ordinal));
+
+    readonly ImmutableSortedSet<string>.Builder assets = ImmutableSortedSet.CreateBuilder<string>(StringComparer.Ordinal);
+    readonly FindingList findings;
+
+    FileSorting(FindingList findings) => this.findings = findings;
+
+    public ImmutableSortedSet<string> Assets => assets.ToImmutable();
+
+    public FrozenDictionary<ContentKind, FrozenSet<string>> Slugs =>
+        byKind.ToFrozenDictionary(k => k.Key, k => k.Value.Keys.ToFrozenSet());
+
+    public FrozenSet<string> Files => byKind.Values.SelectMany(k => k.Values).Select(f => f.Path).ToFrozenSet();
+
+    public static FileSorting Of(IEnumerable<string> paths, FindingList findings)
+    {
+        var sorting = new FileSorting(findings);
+        foreach (var path in paths.Where(p => !SingleFiles.Contains(p))) sorting.Take(path);
+        return sorting;
+    }
+
+    public IReadOnlyCollection<SortedFile> FilesOf(ContentKind kind) => byKind[kind].Values;
+
+    void Take(string path)
+    {
+        var parts = path.Split('/');
+        var folder = parts.Length > 2 ? parts[1] : "";
+        if (folder == "images") assets.Add(path["content/".Length..]);
+        else if (Folders.TryGetValue(folder, out var kind) && path.EndsWith(NameKinds.Ending(kind), StringComparison.Ordinal)) TakeEntry(kind, path);
+        else Report(Rules.FileUnknown, path, path);
+    }
+
+    void TakeEntry(ContentKind kind, string path)
+    {
+        var slug = Path.GetFileNameWithoutExtension(path);
+        if (!SlugForm.IsGood(kind, slug)) Report(kind is ContentKind.Code ? Rules.SlugCode : Rules.SlugForm, path, slug);
+        else if (!byKind[kind].TryAdd(slug, new SortedFile(path, slug))) Report(Rules.SlugDuplicate, path, slug, byKind[kind][slug].Path);
+    }
+
+    void Report(Rule rule, string path, params string[] facts) => findings.Add(rule.At(new SourceText(path, "").Top, facts));
+}

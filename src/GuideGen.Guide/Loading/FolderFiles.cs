@@ -1,0 +1,46 @@
+namespace GuideGen.Guide.Loading;
+
+/// <summary>The files of a guide in a folder: <c>site-config.yml</c> and everything below <c>content/</c>.</summary>
+/// <remarks>Hidden files and links that lead elsewhere are not part of a guide.</remarks>
+public sealed class FolderFiles : IGuideFiles
+{
+    readonly string folder;
+
+    public FolderFiles(string folder)
+    {
+        this.folder = folder;
+        Paths = [.. Find().Order(StringComparer.Ordinal)];
+    }
+
+    public IReadOnlyList<string> Paths { get; }
+
+    public bool TryRead(string path, out byte[] bytes, out string why)
+    {
+        try
+        {
+            (bytes, why) = (File.ReadAllBytes(Path.Combine(folder, path)), "");
+            return true;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            (bytes, why) = ([], fault is UnauthorizedAccessException ? "no permission" : "it vanished or is locked");
+            return false;
+        }
+    }
+
+    IEnumerable<string> Find()
+    {
+        if (File.Exists(Path.Combine(folder, GuideLoader.SettingsFile))) yield return GuideLoader.SettingsFile;
+        var content = Path.Combine(folder, "content");
+        if (!Directory.Exists(content)) yield break;
+        var options = new EnumerationOptions
+        {
+            RecurseSubdirectories = true,
+            AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System,
+        };
+        foreach (var file in Directory.EnumerateFiles(content, "*", options))
+        {
+            yield return Path.GetRelativePath(folder, file).Replace(Path.DirectorySeparatorChar, '/');
+        }
+    }
+}

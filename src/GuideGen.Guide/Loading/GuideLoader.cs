@@ -1,0 +1,126 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Hazards;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Shapes;
+using GuideGen.Guide.Text;
+
+namespace GuideGen.Guide.Loading;
+
+/// <summary>The first stage: files to a typed, immutable guide in which every value knows its place.</summary>
+public sealed class GuideLoader
+{
+    public const string SettingsFile = "site-config.yml";
+
+    internal const string VehicleFile = "content/vehicle.yml";
+
+    internal const string HazardsFile = "content/hazards.yml";
+
+    internal const string TermsFile = "content/terms.yml";
+
+    readonly IGuideFiles files;
+    readonly FindingList findings = new();
+    readonly List<Reference> references = [];
+    readonly FileSorting sorting;
+
+    GuideLoader(IGuideFiles files)
+    {
+        this.files = files;
+        sorting = FileSorting.Of(files.Paths, findings);
+    }
+
+    /// <summary>Never throws for what an author wrote: whatever is wrong becomes a finding, and the rest is read.</summary>
+    public static LoadedGuide Load(IGuideFiles files)
+    {
+        var loader = new GuideLoader(files);
+        var guide = loader.LoadGuide();
+        return new LoadedGuide(guide, loader.findings.ToSorted());
+    }
+
+    GuideContent LoadGuide()
+    {
+        var settings = LoadOne(SettingsFile, new SiteSettingsShape(), Fallbacks.Settings, isRequired: true);
+        var vehicle = LoadOne(VehicleFile, new VehicleShape(), Fallbacks.Vehicle, isRequired: true);
+        var own = LoadOne(HazardsFile, HazardBook.Shape, [], isRequired: false);
+        var terms = LoadOne(TermsFile, Collections.MapOf(Scalars.Text, new TermShape()), [], isRequired: false);
+        return new GuideContent(
+            settings,
+            vehicle,
+            Shelf(ContentKind.Fault, new FaultShape()),
+            Shelf(ContentKind.Check, new CheckShape()),
+            Shelf(ContentKind.Symptom, new SymptomShape()),
+            Shelf(ContentKind.Part, new PartShape()),
+            Shelf(ContentKind.Task, new HowToShape()),
+            Shelf(ContentKind.Code, new CodePageShape()),
+            Shelf(ContentKind.Tree, new TreeShape()),
+            LoadAll(ContentKind.Case, new CaseShape()))
+        {
+            Hazards = WithOwn(own),
+            Terms = terms,
+            References = [.. references],
+            Slugs = sorting.Slugs,
+            Files = sorting.Files,
+            Unsure = Unsure(),
+            Assets = sorting.Assets,
+        };
+    }
+
+    Shelf<T> Shelf<T>(ContentKind kind, Shape<T> shape)
+        where T : class, IGuideEntry => new(LoadAll(kind, shape));
+
+    /// <summary>Reads the files of a kind side by side; what they yield is put together in the order of their paths.</summary>
+    ImmutableArray<T> LoadAll<T>(ContentKind kind, Shape<T> shape)
+    {
+        var read = sorting.FilesOf(kind).AsParallel().AsOrdered().Select(file =>
+        {
+            var reading = new FileReading(files, file.Path);
+            var isRead = NameKinds.Ending(kind) == ".md"
+                ? reading.TryReadPage(kind, file.Slug, shape, out var value)
+                : reading.TryReadStructure(kind, file.Slug, shape, out value);
+            return (reading, isRead, value);
+        }).ToList();
+        foreach (var (reading, _, _) in read) Keep(reading);
+        return [.. read.Where(r => r.isRead).Select(r => r.value)];
+    }
+
+    T LoadOne<T>(string path, Shape<T> shape, T fallback, bool isRequired)
+    {
+        if (!files.Paths.Contains(path))
+        {
+            if (isRequired) findings.Add(Rules.FileMissing.At(new SourceText(path, "").Top, path));
+            return fallback;
+        }
+
+        var reading = new FileReading(files, path);
+        var isRead = reading.TryReadStructure(null, Path.GetFileNameWithoutExtension(path), shape, out var value);
+        Keep(reading);
+        return isRead ? value : fallback;
+    }
+
+    /// <summary>One error in the vehicle's file shall not become one for every page that names a variant.</summary>
+    FrozenSet<NameKind> Unsure()
+    {
+        var broken = findings.ToSorted().Where(f => f.Severity == Severity.Error).Select(f => f.Span.Path).ToHashSet(StringComparer.Ordinal);
+        NameKind[] ofVehicle = broken.Contains(VehicleFile) ? [NameKind.Variant, NameKind.System, NameKind.Setup] : [];
+        NameKind[] ofHazards = broken.Contains(HazardsFile) ? [NameKind.Hazard] : [];
+        return [.. ofVehicle, .. ofHazards];
+    }
+
+    void Keep(FileReading reading)
+    {
+        findings.AddRange(reading.Findings.ToSorted());
+        references.AddRange(reading.References);
+    }
+
+    FrozenDictionary<string, Hazard> WithOwn(ImmutableArray<KeyValuePair<Located<string>, Hazard>> own)
+    {
+        var all = new Dictionary<string, Hazard>(HazardBook.BuiltIn);
+        foreach (var (slug, hazard) in own)
+        {
+            if (!all.TryAdd(slug.Value, hazard)) findings.Add(Rules.HazardBuiltIn.At(slug.Span, slug.Value));
+        }
+
+        return all.ToFrozenDictionary();
+    }
+}

@@ -1,0 +1,24 @@
+namespace GuideGen.Guide.Loading;
+
+/// <summary>The files of a guide, from a folder or from memory: the only way a stage gets at them.</summary>
+public interface IGuideFiles
+{
+    /// <summary>Paths relative to the guide's folder, with forward slashes, in ordinal order.</summary>
+    IReadOnlyList<string> Paths { get; }
+
+    /// <param name="path">One of <see cref="Paths"/>.</param>
+    /// <returns>False if the file cannot be read (any more); <paramref name="why"/> then says why.</returns>
+    bool TryRead(string path, out byte[] bytes, out string why);
+}
+
+public sealed class MemoryFiles(IReadOnlyDictionary<string, byte[]> files) : IGuideFiles
+{
+    public IReadOnlyList<string> Paths { get; } = [.. files.Keys.Order(StringComparer.Ordinal)];
+
+    public bool TryRead(string path, out byte[] bytes, out string why)
+    {
+        why = "";
+        bytes = files[path];
+        return true;
+    }
+}

@@ -1,0 +1,65 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using GuideGen.Guide.Text;
+
+namespace GuideGen.Guide.Model;
+
+/// <summary>A whole guide: one vehicle model with everything that is known about its faults. Immutable.</summary>
+public sealed record GuideContent(
+    SiteSettings Settings,
+    Vehicle Vehicle,
+    Shelf<Fault> Faults,
+    Shelf<Check> Checks,
+    Shelf<Symptom> Symptoms,
+    Shelf<Part> Parts,
+    Shelf<HowTo> Tasks,
+    Shelf<CodePage> Codes,
+    Shelf<Tree> Trees,
+    ImmutableArray<SolvedCase> Cases)
+{
+    /// <summary>The built-in hazards and the guide's own, by slug.</summary>
+    public required FrozenDictionary<string, Hazard> Hazards { get; init; }
+
+    /// <summary>By word, in the order they were written.</summary>
+    public required ImmutableArray<KeyValuePair<Located<string>, Term>> Terms { get; init; }
+
+    /// <summary>Every use of a name, found while loading.</summary>
+    public required ImmutableArray<Reference> References { get; init; }
+
+    /// <summary>Every slug that a file stands for, readable or not, so that one broken page does not break others.</summary>
+    public required FrozenDictionary<ContentKind, FrozenSet<string>> Slugs { get; init; }
+
+    /// <summary>Paths of all files of entries and cases, readable or not, relative to the guide's folder.</summary>
+    public required FrozenSet<string> Files { get; init; }
+
+    /// <summary>Kinds of names that are not all known, since the file that lists them has errors.</summary>
+    public FrozenSet<NameKind> Unsure { get; init; } = [];
+
+    /// <summary>Paths of pictures, relative to content/.</summary>
+    public required ImmutableSortedSet<string> Assets { get; init; }
+
+    /// <summary>Every entry with a name and an address, kind by kind, slug by slug.</summary>
+    public IEnumerable<IGuideEntry> Entries =>
+    [
+        .. Faults.All, .. Checks.All, .. Symptoms.All, .. Parts.All, .. Tasks.All, .. Codes.All, .. Trees.All,
+    ];
+
+    public IEnumerable<IHandsOnPage> HandsOnPages => [.. Faults.All, .. Checks.All, .. Tasks.All];
+}
+
+/// <summary>All entries of one kind, in the order of their slugs, and by slug.</summary>
+public sealed class Shelf<T>
+    where T : class, IGuideEntry
+{
+    readonly FrozenDictionary<string, T> bySlug;
+
+    public Shelf(IEnumerable<T> entries)
+    {
+        All = [.. entries.OrderBy(e => e.Origin.Slug, StringComparer.Ordinal)];
+        bySlug = All.ToFrozenDictionary(e => e.Origin.Slug);
+    }
+
+    public ImmutableArray<T> All { get; }
+
+    public T? Find(string slug) => bySlug.GetValueOrDefault(slug);
+}

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using GuideGen.Guide.Pages;
+using GuideGen.Guide.Text;
+
+namespace GuideGen.Guide.Model;
+
+/// <summary>Where a piece of the guide came from: its slug, its file and, for a page, the text under the front matter.</summary>
+public sealed record PageOrigin(ContentKind? Kind, string Slug, SourceText Source, PageBody Body);
+
+/// <summary>A file of the guide that has a name and an address of its own.</summary>
+public interface IGuideEntry
+{
+    PageOrigin Origin { get; }
+
+    Located<string> Name { get; }
+
+    Located<string> Summary { get; }
+
+    /// <summary>The variants it applies to; empty means all.</summary>
+    ImmutableArray<Located<string>> Variants { get; }
+
+    ImmutableArray<Dismissal> Dismissals { get; }
+}
+
+/// <summary>An entry in which somebody puts a hand to the vehicle.</summary>
+public interface IHandsOnPage : IGuideEntry
+{
+    ImmutableArray<Located<string>> Hazards { get; }
+
+    ImmutableArray<Located<string>> Tools { get; }
+}
+
+/// <summary>An author's written decision that a finding does not hold on this page.</summary>
+/// <param name="About">Which hazard, code or name the finding is about; null for all findings of the rule.</param>
+public sealed record Dismissal(Located<string> Rule, Located<string>? About, Located<string> Reason);
+
+/// <summary>When a page was last read through by somebody who knows, and what it rests on.</summary>
+public sealed record Provenance(Located<DateOnly>? Reviewed, ImmutableArray<Located<string>> Sources, ImmutableArray<Located<string>> Formerly);

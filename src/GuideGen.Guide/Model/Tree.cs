@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Shapes;
+using GuideGen.Guide.Text;
+using GuideGen.Guide.Yaml;
+
+namespace GuideGen.Guide.Model;
+
+/// <summary>A walk of questions and checks from a symptom to a fault.</summary>
+public sealed record Tree(
+    PageOrigin Origin,
+    Located<string> Name,
+    Located<string> Summary,
+    Located<string> Symptom,
+    Located<string> Start,
+    ImmutableArray<KeyValuePair<Located<string>, TreeNode>> Nodes) : IGuideEntry
+{
+    public ImmutableArray<Located<string>> Variants { get; init; } = [];
+
+    public ImmutableArray<Dismissal> Dismissals { get; init; } = [];
+
+    public TreeNode? Find(string name) => Nodes.FirstOrDefault(n => n.Key.Value == name).Value;
+}
+
+/// <summary>One step of a tree.</summary>
+public abstract record TreeNode
+{
+    /// <summary>The steps that can follow, with the answer that leads there.</summary>
+    public virtual IEnumerable<KeyValuePair<Located<string>, Located<string>>> Ways => [];
+}
+
+/// <summary>A step with several ways on.</summary>
+/// <param name="Answers">What is answered or seen, and the step it leads to.</param>
+/// <param name="CannotTell">Where to go without an answer.</param>
+public abstract record BranchNode(
+    ImmutableArray<KeyValuePair<Located<string>, Located<string>>> Answers,
+    Located<string>? CannotTell) : TreeNode
+{
+    public override IEnumerable<KeyValuePair<Located<string>, Located<string>>> Ways =>
+        CannotTell is { } way ? Answers.Append(new(way.With("cannot-tell"), way)) : Answers;
+}
+
+public sealed record AskNode(
+    Located<string> Question,
+    Located<string>? Why,
+    ImmutableArray<KeyValuePair<Located<string>, Located<string>>> Answers,
+    Located<string>? CannotTell) : BranchNode(Answers, CannotTell);
+
+public sealed record DoNode(
+    Located<string> Check,
+    Located<string>? Why,
+    ImmutableArray<KeyValuePair<Located<string>, Located<string>>> Answers,
+    Located<string>? CannotTell) : BranchNode(Answers, CannotTell);
+
+public sealed record FaultNode(Located<string> Fault) : TreeNode;
+
+public sealed record AdviceNode(Located<string> Advice, Located<DriveAdvice> Drive) : TreeNode;
+
+public sealed record JoinNode(Located<string> Tree) : TreeNode;
+
+sealed class TreeShape : EntryShape<Tree>
+{
+    readonly Field<Located<string>> symptom;
+    readonly Field<Located<string>> start;
+    readonly Field<ImmutableArray<KeyValuePair<Located<string>, TreeNode>>> nodes;
+
+    public TreeShape()
+    {
+        symptom = Required("symptom", Scalars.Name(NameKind.Symptom), "The symptom the walk begins with.");
+        start = Required("start", Scalars.Text, "The name of the first step.");
+        nodes = Required("nodes", Collections.MapOf(Scalars.Key, new TreeNodeShape(), 1), "The steps, by name.");
+    }
+
+    protected override Tree Make(RecordValues v) =>
+        new(v.Origin, v.Get(Name), v.Get(Summary), v.Get(symptom), v.Get(start), v.Get(nodes))
+        {
+            Variants = v.Get(Variants),
+            Dismissals = v.Get(Dismissals),
+        };
+}
+
+/// <summary>A step is one of five kinds; which one, its keys say.</summary>
+sealed class TreeNodeShape : Shape<TreeNode>
+{
+    static readonly Dictionary<string, Shape<TreeNode>> Kinds = new()
+    {
+        ["ask"] = new AskShape(),
+        ["do"] = new DoShape(),
+        ["fault"] = new FaultLeafShape(),
+        ["advice"] = new AdviceShape(),
+        ["join"] = new JoinShape(),
+    };
+
+    public override string Expected => "a step with one of " + string.Join(", ", Kinds.Keys);
+
+    public override bool TryRead(YamlNode node, Binding binding, out TreeNode value)
+    {
+        if (node is not YamlMap map) return Refuse(node, binding, out value);
+        var kinds = map.Entries.Select(e => e.Key.Value).Where(Kinds.ContainsKey).ToList();
+        if (kinds is [var kind]) return Kinds[kind].TryRead(node, binding, out value);
+        binding.Findings.Add(Rules.TreeStepKind.At(
+            map.Span with { Length = 0 }, kinds.Count == 0 ? "none" : string.Join(" and ", kinds), string.Join(", ", Kinds.Keys)));
+        value = null!;
+        return false;
+    }
+}

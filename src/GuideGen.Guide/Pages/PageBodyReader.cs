@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Text;
+using Markdig.Renderers.Html;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace GuideGen.Guide.Pages;
+
+/// <summary>Takes from the Markdown of a page what the rules look at.</summary>
+public sealed class PageBodyReader
+{
+    readonly SourceText source;
+    readonly int start;
+    readonly ImmutableArray<Heading>.Builder headings = ImmutableArray.CreateBuilder<Heading>();
+    readonly ImmutableArray<PageLink>.Builder links = ImmutableArray.CreateBuilder<PageLink>();
+    readonly ImmutableArray<TextRun>.Builder runs = ImmutableArray.CreateBuilder<TextRun>();
+    readonly List<Heading> borders = [];
+    int block;
+    bool isInHeading;
+
+    PageBodyReader(SourceText source, int start) => (this.source, this.start) = (source, start);
+
+    /// <returns>Null if the Markdown cannot be read; a finding then says why.</returns>
+    public static PageBody? Read(SourceText source, int start, FindingList findings)
+    {
+        if (!PageMarkdown.TryParse(source.Text[start..], out var document))
+        {
+            findings.Add(Rules.TextNesting.At(source.Span(start, 0)));
+            return null;
+        }
+
+        var reader = new PageBodyReader(source, start);
+        foreach (var item in document.Descendants()) reader.Take(item);
+        return new PageBody(start, reader.headings.ToImmutable(), reader.Sections(), reader.links.ToImmutable(), reader.runs.ToImmutable());
+    }
+
+    void Take(MarkdownObject item)
+    {
+        switch (item)
+        {
+            case LeafBlock leaf:
+                TakeBlock(leaf);
+                break;
+            case LinkInline link:
+                TakeLink(link);
+                break;
+            case AutolinkInline auto:
+                var address = auto.IsEmail ? "mailto:" + auto.Url : auto.Url;
+                links.Add(new PageLink(new(address, Place(auto.Span)), new(auto.Url, Place(auto.Span)), IsPicture: false));
+                break;
+            case LiteralInline or CodeInline:
+                TakeText(item.Span);
+                break;
+        }
+    }
+
+    void TakeBlock(LeafBlock leaf)
+    {
+        block++;
+        isInHeading = leaf is HeadingBlock;
+        if (leaf is HeadingBlock heading) TakeHeading(heading);
+        // Text that is indented too far is code to Markdown and still an instruction to its reader.
+        if (leaf is CodeBlock) TakeText(leaf.Span);
+    }
+
+    void TakeHeading(HeadingBlock heading)
+    {
+        var taken = new Heading(heading.Level, new(PageMarkdown.PlainText(heading.Inline), Place(heading.Span)), heading.GetAttributes().Id ?? "");
+        headings.Add(taken);
+        // A heading in a quote or a list does not part the page.
+        if (heading is { Level: <= 2, Parent: MarkdownDocument }) borders.Add(taken);
+    }
+
+    void TakeLink(LinkInline link)
+    {
+        var target = link.UrlSpan.IsEmpty ? link.Span : link.UrlSpan;
+        links.Add(new PageLink(new(link.Url ?? "", Place(target)), new(PageMarkdown.PlainText(link), Place(link.Span)), link.IsImage));
+    }
+
+    void TakeText(Markdig.Syntax.SourceSpan span)
+    {
+        if (span.Length > 0) runs.Add(new TextRun(start + span.Start, span.Length, block, isInHeading));
+    }
+
+    ImmutableArray<Section> Sections()
+    {
+        var sections = ImmutableArray.CreateBuilder<Section>();
+        for (var i = 0; i < borders.Count; i++)
+        {
+            if (borders[i].Level != 2) continue;
+            var title = borders[i].Text;
+            var end = i + 1 < borders.Count ? borders[i + 1].Text.Span.Start : source.Text.Length;
+            sections.Add(new Section(title, title.Span.Start + title.Span.Length, end));
+        }
+
+        return sections.ToImmutable();
+    }
+
+    Text.SourceSpan Place(Markdig.Syntax.SourceSpan span) => source.Span(start + span.Start, Math.Max(0, span.Length));
+}

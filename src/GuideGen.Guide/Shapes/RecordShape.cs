@@ -1,0 +1,128 @@
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Yaml;
+
+namespace GuideGen.Guide.Shapes;
+
+/// <summary>One key of a record: what it holds and what it is for.</summary>
+public interface IField
+{
+    string Key { get; }
+
+    string Expected { get; }
+
+    bool IsRequired { get; }
+
+    /// <summary>One line for writers.</summary>
+    string Help { get; }
+
+    /// <summary>Reads the node into the slot of this field.</summary>
+    bool TryRead(YamlNode node, Binding binding, RecordValues values);
+
+    void UseFallback(RecordValues values);
+}
+
+public sealed class Field<T>(int index, string key, Shape<T> shape, string help) : IField
+{
+    internal int Index { get; } = index;
+
+    public string Key { get; } = key;
+
+    public string Help { get; } = help;
+
+    public string Expected => shape.Expected;
+
+    public bool IsRequired { get; internal init; } = true;
+
+    internal T? Fallback { get; init; }
+
+    public bool TryRead(YamlNode node, Binding binding, RecordValues values)
+    {
+        if (!shape.TryRead(node, binding, out var value)) return false;
+        values.Slots[Index] = value;
+        return true;
+    }
+
+    public void UseFallback(RecordValues values) => values.Slots[Index] = Fallback;
+}
+
+/// <summary>What was read for the fields of one record.</summary>
+public sealed class RecordValues(int count, YamlMap map, Model.PageOrigin origin)
+{
+    internal object?[] Slots { get; } = new object?[count];
+
+    public YamlMap Map { get; } = map;
+
+    public Model.PageOrigin Origin { get; } = origin;
+
+    public T Get<T>(Field<T> field) => (T)Slots[field.Index]!;
+}
+
+/// <summary>Keys with values of known shapes: unknown, missing and empty keys are findings with the nearest right name.</summary>
+public abstract class RecordShape<T> : Shape<T>
+{
+    readonly List<IField> fields = [];
+
+    public IReadOnlyList<IField> Fields => fields;
+
+    public override string Expected => "keys with values";
+
+    protected Field<TValue> Required<TValue>(string key, Shape<TValue> shape, string help) =>
+        Add(new Field<TValue>(fields.Count, key, shape, help));
+
+    protected Field<TValue> Optional<TValue>(string key, Shape<TValue> shape, TValue fallback, string help) =>
+        Add(new Field<TValue>(fields.Count, key, shape, help) { IsRequired = false, Fallback = fallback });
+
+    /// <summary>All fields are read, or hold their fallback.</summary>
+    protected abstract T Make(RecordValues values);
+
+    public override bool TryRead(YamlNode node, Binding binding, out T value)
+    {
+        if (node is not YamlMap map) return Refuse(node, binding, out value);
+        var values = new RecordValues(fields.Count, map, binding.Origin);
+        var misspelt = ReportUnknownKeys(map, binding);
+        var isWhole = true;
+        foreach (var field in fields) isWhole &= map.Find(field.Key) is { } entry ? ReadField(field, entry, binding, values) : LeaveOut(field, misspelt, binding, values);
+        value = isWhole ? Make(values) : default!;
+        return isWhole;
+    }
+
+    Field<TValue> Add<TValue>(Field<TValue> field)
+    {
+        fields.Add(field);
+        return field;
+    }
+
+    /// <returns>The keys that were most likely meant, so that none of them is called missing as well.</returns>
+    HashSet<string?> ReportUnknownKeys(YamlMap map, Binding binding)
+    {
+        var known = fields.ConvertAll(f => f.Key);
+        var free = known.Where(k => map.Find(k) is null).ToList();
+        var unknown = map.Entries.Where(e => !known.Contains(e.Key.Value)).Select(e => e.Key).ToList();
+        binding.Findings.AddRange(unknown.Select(k => Rules.KeyUnknown.At(k.Span, k.Value, NearestName.Question(k.Value, free))));
+        return unknown.Select(k => NearestName.To(k.Value, free)).ToHashSet();
+    }
+
+    static bool LeaveOut(IField field, HashSet<string?> misspelt, Binding binding, RecordValues values)
+    {
+        field.UseFallback(values);
+        if (field.IsRequired && !misspelt.Contains(field.Key))
+        {
+            binding.Findings.Add(Rules.KeyMissing.At(values.Map.Span with { Length = 0 }, field.Key, field.Expected));
+        }
+
+        return !field.IsRequired;
+    }
+
+    static bool ReadField(IField field, YamlEntry entry, Binding binding, RecordValues values)
+    {
+        field.UseFallback(values);
+        if (entry.Value is not YamlScalar { IsEmpty: true })
+        {
+            // A wrong optional value is a finding already; its fallback keeps the rest of the page inspectable.
+            return field.TryRead(entry.Value, binding, values) || !field.IsRequired;
+        }
+
+        binding.Findings.Add(Rules.ValueEmpty.At(entry.Key.Span, field.Key, field.Expected));
+        return !field.IsRequired;
+    }
+}

@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using GuideGen.Codes;
+using GuideGen.Guide.Model;
+
+namespace GuideGen.Site.Planning;
+
+/// <summary>A page the site will have.</summary>
+/// <param name="Template">The theme's template that draws it.</param>
+public abstract record PlannedPage(string Address, string Template);
+
+public sealed record EntryPage(IGuideEntry Entry, string Template) : PlannedPage(Addresses.Of(Entry), Template);
+
+/// <param name="Own">What the guide itself says about the code, if it does.</param>
+public sealed record CodeInfoPage(TroubleCode Code, CodePage? Own) : PlannedPage(Addresses.Of(Code), "code");
+
+/// <summary>Every standard code that shares three characters, and those of this guide.</summary>
+public sealed record CodeGroupPage(CodeGroup Group) : PlannedPage(Addresses.OfGroup(Group.Name), "code-group");
+
+/// <summary>All entries of a kind, in the order to show them.</summary>
+public sealed record ListPage(ContentKind Kind, ImmutableArray<IGuideEntry> Entries) : PlannedPage(Addresses.ListOf(Kind), "list");
+
+/// <summary>A page that stands once: home, codes, safety, terms, not found.</summary>
+public sealed record SinglePage(string Address, string Template) : PlannedPage(Address, Template);

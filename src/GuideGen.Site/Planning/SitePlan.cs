@@ -1,0 +1,65 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using GuideGen.Codes;
+using GuideGen.Guide.Links;
+using GuideGen.Guide.Model;
+
+namespace GuideGen.Site.Planning;
+
+/// <summary>The fourth stage: which pages exist, where they stand and how they hang together.</summary>
+public sealed class SitePlan
+{
+    SitePlan(GuideContent guide)
+    {
+        Guide = guide;
+        Links = new LinkTable(guide);
+        Codes = [.. CodeUses.All(guide)];
+        Groups = CodeGroup.All(Codes);
+        Relations = new Relations(guide);
+        Pages = [.. PagesOf(guide)];
+        CodeSet = Codes.ToFrozenSet();
+    }
+
+    public GuideContent Guide { get; }
+
+    public LinkTable Links { get; }
+
+    /// <summary>Every code the guide names, in order: each has a page.</summary>
+    public ImmutableArray<TroubleCode> Codes { get; }
+
+    public FrozenSet<TroubleCode> CodeSet { get; }
+
+    /// <summary>Every standard code and every code of the guide, by their first three characters.</summary>
+    public ImmutableArray<CodeGroup> Groups { get; }
+
+    public Relations Relations { get; }
+
+    public ImmutableArray<PlannedPage> Pages { get; }
+
+    public static SitePlan Make(GuideContent guide) => new(guide);
+
+    IEnumerable<PlannedPage> PagesOf(GuideContent guide) =>
+    [
+        new SinglePage(Addresses.Home, "home"),
+        new SinglePage(Addresses.ListOf(ContentKind.Code), "codes"),
+        new SinglePage(Addresses.Conditions, "conditions"),
+        new SinglePage(Addresses.Safety, "safety"),
+        new SinglePage(Addresses.Terms, "terms"),
+        new SinglePage(Addresses.NotFound, "not-found"),
+        .. new[] { ContentKind.Fault, ContentKind.Symptom, ContentKind.Check, ContentKind.Part, ContentKind.Task, ContentKind.Tree }.Select(k => List(guide, k)),
+        .. guide.Faults.All.Select(e => new EntryPage(e, "fault")),
+        .. guide.Symptoms.All.Select(e => new EntryPage(e, "symptom")),
+        .. guide.Checks.All.Select(e => new EntryPage(e, "check")),
+        .. guide.Parts.All.Select(e => new EntryPage(e, "part")),
+        .. guide.Tasks.All.Select(e => new EntryPage(e, "task")),
+        .. guide.Trees.All.Select(e => new EntryPage(e, "tree")),
+        .. Codes.Select(c => new CodeInfoPage(c, guide.Codes.Find(c.ToString()))),
+        .. Groups.Select(g => new CodeGroupPage(g)),
+    ];
+
+    static ListPage List(GuideContent guide, ContentKind kind)
+    {
+        var ofKind = guide.Entries.Where(e => e.Origin.Kind == kind);
+        return new ListPage(kind, [.. ofKind.OrderBy(e => e.Name.Value, StringComparer.InvariantCultureIgnoreCase).ThenBy(e => e.Origin.Slug, StringComparer.Ordinal)]);
+    }
+}

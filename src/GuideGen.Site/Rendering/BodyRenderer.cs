@@ -1,0 +1,95 @@
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Pages;
+using GuideGen.Site.Views;
+using Markdig.Extensions.Tables;
+using Markdig.Renderers;
+using Markdig.Renderers.Html;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace GuideGen.Site.Rendering;
+
+/// <summary>A section of a page, drawn.</summary>
+public sealed record DrawnSection(string Title, string Anchor, HtmlText Html);
+
+/// <summary>Draws the Markdown of a page, section by section, with its links turned into addresses and its codes linked.</summary>
+public static class BodyRenderer
+{
+    /// <returns>The sections in order; what stands before the first heading comes first, without a title.</returns>
+    public static IReadOnlyList<DrawnSection> Draw(IGuideEntry entry, PageLinks links)
+    {
+        var body = entry.Origin.Body;
+        var document = PageMarkdown.Parse(entry.Origin.Source.Text[body.Start..]);
+        foreach (var link in document.Descendants<LinkInline>().ToList()) Redirect(link, entry, links);
+        foreach (var text in document.Descendants<LiteralInline>().ToList()) LinkCodes(text, links);
+        return DrawSections(document);
+    }
+
+    static List<DrawnSection> DrawSections(MarkdownDocument document)
+    {
+        var sections = new List<DrawnSection>();
+        var (title, anchor, blocks) = ("", "", new List<Block>());
+        foreach (var block in document)
+        {
+            if (block is HeadingBlock { Level: 2 } heading)
+            {
+                Close();
+                (title, anchor, blocks) = (PageMarkdown.PlainText(heading.Inline), heading.GetAttributes().Id ?? "", []);
+            }
+            else
+            {
+                blocks.Add(block);
+            }
+        }
+
+        Close();
+        return sections;
+
+        void Close()
+        {
+            if (title.Length > 0 || blocks.Count > 0) sections.Add(new DrawnSection(title, anchor, DrawBlocks(blocks)));
+        }
+    }
+
+    static HtmlText DrawBlocks(IEnumerable<Block> blocks)
+    {
+        using var writer = new StringWriter { NewLine = "\n" };
+        var renderer = new HtmlRenderer(writer);
+        PageMarkdown.Pipeline.Setup(renderer);
+        foreach (var block in blocks)
+        {
+            // A wide table scrolls in its own box, so that the page never does.
+            if (block is Table) writer.Write("<div class=\"scroller\">");
+            renderer.Render(block);
+            if (block is Table) writer.Write("</div>\n");
+        }
+
+        return new HtmlText(writer.ToString());
+    }
+
+    static void Redirect(LinkInline link, IGuideEntry entry, PageLinks links)
+    {
+        link.Url = links.AddressOf(entry, link.Url ?? "");
+        if (link.IsImage) link.GetAttributes().AddPropertyIfNotExist("loading", "lazy");
+        else if (link.Url.Contains(':', StringComparison.Ordinal)) link.GetAttributes().AddPropertyIfNotExist("rel", "external noopener");
+    }
+
+    static void LinkCodes(LiteralInline text, PageLinks links)
+    {
+        if (text.FindParentOfType<LinkInline>().Any()) return;
+        var content = text.Content.ToString();
+        var next = 0;
+        foreach (var (code, start, length) in CodeText.In(content))
+        {
+            if (code is not { } known || links.Of(known) is not { } address) continue;
+            if (start > next) text.InsertBefore(new LiteralInline(content[next..start]));
+            var link = new LinkInline(address, "") { IsClosed = true };
+            link.GetAttributes().AddClass("code");
+            link.AppendChild(new LiteralInline(content.Substring(start, length)));
+            text.InsertBefore(link);
+            next = start + length;
+        }
+
+        if (next > 0) text.ReplaceBy(new LiteralInline(content[next..]));
+    }
+}

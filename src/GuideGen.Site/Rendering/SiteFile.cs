@@ -1,0 +1,6 @@
+namespace GuideGen.Site.Rendering;
+
+/// <summary>A file of the site.</summary>
+/// <param name="Address">Relative to the site's root, with forward slashes.</param>
+/// <param name="Read">Makes its bytes; asked once, so that no stage holds the whole site.</param>
+public sealed record SiteFile(string Address, Func<byte[]> Read);

@@ -1,0 +1,66 @@
+using System.Text;
+using GuideGen.Guide.Model;
+using GuideGen.Site.Planning;
+using GuideGen.Site.Views;
+using Scriban.Runtime;
+
+namespace GuideGen.Site.Rendering;
+
+/// <summary>The fifth stage: draws the planned pages. Pages are independent of each other and can be drawn side by side.</summary>
+public sealed class SiteRenderer(SitePlan plan, Theme theme)
+{
+    /// <summary>Every file that follows from the plan and the theme, drawn only when it is asked for.</summary>
+    public IEnumerable<SiteFile> Files() =>
+    [
+        .. plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p)))),
+        .. theme.Files.Below("style").Concat(theme.Files.Below("script")).Select(f => new SiteFile("assets/" + Path.GetFileName(f), () => theme.Files.Bytes(f))),
+        .. DataScripts.Of(plan, theme),
+    ];
+
+    public string Draw(PlannedPage page)
+    {
+        var view = new ViewContext(plan, theme, page.Address);
+        var model = ViewOf(view, page);
+        model["page"] = Frame(view, model, page);
+        model["site"] = SiteOf(view);
+        model["content"] = new HtmlText(theme.Draw(page.Template, model));
+        return theme.Draw("frame", model);
+    }
+
+    static ScriptObject ViewOf(ViewContext view, PlannedPage page) => page switch
+    {
+        EntryPage { Entry: Fault fault } => FaultView.Of(view, fault),
+        EntryPage { Entry: Symptom symptom } => SymptomView.Of(view, symptom),
+        EntryPage { Entry: Check check } => CheckView.Of(view, check),
+        EntryPage { Entry: Part part } => PartView.Of(view, part),
+        EntryPage { Entry: HowTo task } => TaskView.Of(view, task),
+        EntryPage { Entry: Tree tree } => TreeView.Of(view, tree),
+        CodeInfoPage code => CodeView.Of(view, code),
+        CodeGroupPage group => CodeGroupView.Of(view, group.Group),
+        ListPage list => OverviewViews.List(view, list),
+        SinglePage { Template: "home" } => OverviewViews.Home(view),
+        SinglePage { Template: "codes" } => OverviewViews.Codes(view),
+        SinglePage { Template: "conditions" } => CodeGroupView.Conditions(view),
+        SinglePage { Template: "safety" } => OverviewViews.Safety(view),
+        SinglePage { Template: "terms" } => OverviewViews.Terms(view),
+        SinglePage { Template: "not-found" } => OverviewViews.NotFound(view),
+        _ => throw new InvalidOperationException($"no view draws {page.Address}"),
+    };
+
+    static ScriptObject Frame(ViewContext view, ScriptObject model, PlannedPage page) => new()
+    {
+        ["kind"] = page.Template,
+        ["title"] = model["name"],
+        ["description"] = model["summary"] ?? model["name"],
+        ["root"] = view.Links.Root,
+        ["address"] = page.Address,
+    };
+
+    static ScriptObject SiteOf(ViewContext view) => new()
+    {
+        ["title"] = view.Guide.Settings.Title.Value,
+        ["language"] = view.Guide.Settings.Language.Value,
+        ["vehicle"] = view.Guide.Vehicle.Name.Value,
+        ["years"] = view.Guide.Vehicle.Years.Value.ToString(),
+    };
+}

@@ -1,0 +1,55 @@
+using System.Globalization;
+using Scriban;
+using Scriban.Runtime;
+using Scriban.Syntax;
+
+namespace GuideGen.Site.Rendering;
+
+/// <summary><c>piece 'name' value</c> draws another template, which sees the value as <c>it</c>.</summary>
+sealed class PieceFunction : ThemeFunction
+{
+    public override object Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
+    {
+        if (arguments is not [string name, ..]) throw new ScriptRuntimeException(callerContext?.Span ?? default, "'piece' needs the name of a template");
+        var scope = new ScriptObject { ["it"] = arguments.Count > 1 ? arguments[1] : null };
+        context.PushGlobal(scope);
+        context.PushOutput(new StringBuilderOutput());
+        try
+        {
+            return new HtmlText(((ThemeContext)context).Theme.Draw(name, context));
+        }
+        finally
+        {
+            context.PopOutput();
+            context.PopGlobal();
+        }
+    }
+}
+
+/// <summary><c>words.x | fill a b</c> puts values into the numbered places of a wording.</summary>
+sealed class FillFunction : ThemeFunction
+{
+    public override object Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
+    {
+        if (arguments is not [string wording, ..]) throw new ScriptRuntimeException(callerContext?.Span ?? default, "'fill' needs a wording");
+        return string.Format(CultureInfo.InvariantCulture, wording, [.. arguments.Skip(1)]);
+    }
+}
+
+abstract class ThemeFunction : IScriptCustomFunction
+{
+    public int RequiredParameterCount => 1;
+
+    public int ParameterCount => 1;
+
+    public ScriptVarParamKind VarParamKind => ScriptVarParamKind.Direct;
+
+    public Type ReturnType => typeof(object);
+
+    public ScriptParameterInfo GetParameterInfo(int index) => new(typeof(object), "value");
+
+    public abstract object Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement);
+
+    public ValueTask<object?> InvokeAsync(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement) =>
+        ValueTask.FromResult<object?>(Invoke(context, callerContext, arguments, blockStatement));
+}

@@ -1,0 +1,36 @@
+using GuideGen.Codes;
+using GuideGen.Guide.Links;
+using GuideGen.Guide.Model;
+using GuideGen.Site.Planning;
+
+namespace GuideGen.Site.Views;
+
+/// <summary>Where things are, seen from one page.</summary>
+public sealed class PageLinks(SitePlan plan, string from)
+{
+    /// <summary>The way back to the site's root: empty, or a number of <c>../</c>.</summary>
+    public string Root { get; } = string.Concat(Enumerable.Repeat("../", from.Count(c => c == '/')));
+
+    public string To(string address) => Addresses.Relative(from, address);
+
+    public string Of(IGuideEntry entry) => To(Addresses.Of(entry));
+
+    /// <returns>Null if the site has no page for the code.</returns>
+    public string? Of(TroubleCode code) => plan.CodeSet.Contains(code) ? To(Addresses.Of(code)) : null;
+
+    /// <summary>The code's own page, or its row among all standard codes.</summary>
+    /// <returns>Null for a code that neither the guide nor the standard knows.</returns>
+    public string? ToCode(TroubleCode code) =>
+        Of(code) ?? (CodeCatalogue.Find(code) is null ? null : $"{To(Addresses.OfGroup(CodeGroup.NameOf(code)))}#{Addresses.AnchorOf(code)}");
+
+    /// <summary>The address for a link that an author wrote. The inspection has found it good.</summary>
+    public string AddressOf(IGuideEntry entry, string written) => plan.Links.Resolve(entry.Origin.Source.Path, written) switch
+    {
+        EntryTarget { Anchor: "" } to => Of(to.Entry),
+        EntryTarget to when to.Entry == entry => "#" + to.Anchor,
+        EntryTarget to => $"{Of(to.Entry)}#{to.Anchor}",
+        AssetTarget asset => To(asset.Path),
+        OutsideTarget outside => outside.Address,
+        _ => throw new InvalidOperationException($"the link '{written}' of {entry.Origin.Source.Path} passed the inspection but leads nowhere"),
+    };
+}

@@ -1,0 +1,19 @@
+using GuideGen.Guide.Model;
+using Scriban.Runtime;
+
+namespace GuideGen.Site.Views;
+
+static class PartView
+{
+    public static ScriptObject Of(ViewContext view, Part part)
+    {
+        var relations = view.Plan.Relations;
+        var model = EntryView.Of(view, part);
+        model["system"] = view.SystemName(part.System);
+        model["where"] = part.Where.Value;
+        model["also"] = new ScriptArray(part.Also.Select(a => a.Value));
+        model["faults"] = view.Cards(relations.FaultsByPart[part.Origin.Slug]);
+        model["checks"] = view.Cards(relations.ChecksByPart[part.Origin.Slug]);
+        return model;
+    }
+}

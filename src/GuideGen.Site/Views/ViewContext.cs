@@ -1,0 +1,89 @@
+using System.Globalization;
+using GuideGen.Codes;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Text;
+using GuideGen.Site.Planning;
+using GuideGen.Site.Rendering;
+using Scriban.Runtime;
+
+namespace GuideGen.Site.Views;
+
+/// <summary>What views are made from, for one page: the plan, the theme's words, and where things are from here.</summary>
+public sealed class ViewContext(SitePlan plan, Theme theme, string address)
+{
+    public SitePlan Plan { get; } = plan;
+
+    public GuideContent Guide => Plan.Guide;
+
+    public ThemeWords Words => theme.Words;
+
+    public string Address { get; } = address;
+
+    public PageLinks Links { get; } = new(plan, address);
+
+    /// <summary>An amount such as 35 to 80 EUR.</summary>
+    public string Money(MoneyRange range)
+    {
+        var currency = Guide.Vehicle.Currency.Value;
+        var (low, high) = (Number((double)range.Low), Number((double)range.High));
+        return low == high ? $"{low} {currency}" : string.Format(CultureInfo.InvariantCulture, Words["units.range"], low, high) + " " + currency;
+    }
+
+    public string Hours(double hours) =>
+        hours < 1 ? Minutes(hours * 60) : Fill("units.hours", Number(hours));
+
+    public string Minutes(double minutes) => Fill("units.minutes", Number(minutes));
+
+    public string Distance(double distance) =>
+        distance.ToString("#,0", CultureInfo.InvariantCulture) + " " + Guide.Vehicle.DistanceUnit.Value;
+
+    public static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    public static string Number(double number) => Math.Round(number, 2).ToString("0.##", CultureInfo.InvariantCulture);
+
+    public string Fill(string words, params string[] values) => string.Format(CultureInfo.InvariantCulture, Words[words], values);
+
+    /// <summary>The variants an entry applies to, or nothing for all of them.</summary>
+    public ScriptArray Variants(IGuideEntry entry) => [.. entry.Variants.Select(v => VariantName(v.Value))];
+
+    public string VariantName(string slug) => Guide.Vehicle.Variants.First(v => v.Key.Value == slug).Value.Name.Value;
+
+    public string SystemName(Located<string> slug) => Guide.Vehicle.Systems.First(s => s.Key.Value == slug.Value).Value.Value;
+
+    /// <summary>What stands on a card that links to an entry.</summary>
+    public ScriptObject Card(IGuideEntry entry) => new()
+    {
+        ["name"] = entry.Name.Value,
+        ["summary"] = entry.Summary.Value,
+        ["href"] = Links.Of(entry),
+        ["kind"] = NameKinds.Folder(entry.Origin.Kind!.Value),
+        ["drive"] = DriveOf(entry),
+        ["code"] = entry is CodePage code ? code.Code.ToString() : null,
+        ["minutes"] = entry is Check check ? Minutes(check.Minutes.Value) : null,
+        ["variants"] = Variants(entry),
+    };
+
+    public ScriptArray Cards(IEnumerable<IGuideEntry> entries) => [.. entries.Select(Card)];
+
+    /// <summary>A fault as a card, with how likely it shows the sign at hand.</summary>
+    public ScriptObject Card(LikelyFault likely)
+    {
+        var card = Card(likely.Fault);
+        card["likelihood"] = likely.Likelihood.InWords();
+        return card;
+    }
+
+    public ScriptObject Code(TroubleCode code) => new()
+    {
+        ["code"] = code.ToString(),
+        ["href"] = Links.ToCode(code),
+        ["meaning"] = CodeWords.MeaningOf(this, code),
+    };
+
+    static string? DriveOf(IGuideEntry entry) => entry switch
+    {
+        Fault fault => DriveWords.Key(fault.Drive.Value),
+        Symptom symptom => DriveWords.Key(symptom.Drive.Value),
+        _ => null,
+    };
+}

@@ -1,0 +1,28 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using GuideGen.Site.Rendering;
+
+namespace GuideGen.Site.Writing;
+
+/// <summary>Where a site goes: all of it, or none of it.</summary>
+public interface ISiteTarget
+{
+    /// <exception cref="SiteRefusedException">The target is not ours to write.</exception>
+    void Write(IReadOnlyList<SiteFile> files);
+}
+
+/// <summary>Keeps a site in memory, for tests and for measuring.</summary>
+public sealed class MemoryTarget(int threads) : ISiteTarget
+{
+    public ImmutableSortedDictionary<string, byte[]> Files { get; private set; } = ImmutableSortedDictionary<string, byte[]>.Empty;
+
+    public void Write(IReadOnlyList<SiteFile> files)
+    {
+        var written = new ConcurrentDictionary<string, byte[]>();
+        SideBySide.ForEach(files, threads, f => written[f.Address] = f.Read());
+        Files = written.ToImmutableSortedDictionary(StringComparer.Ordinal);
+    }
+}
+
+/// <summary>The target may not be written; the message says why and what to do. Nothing has been changed.</summary>
+public sealed class SiteRefusedException(string message) : Exception(message);

@@ -1,0 +1,49 @@
+using System.CommandLine;
+using GuideGen.Guide.Loading;
+using GuideGen.Site;
+using GuideGen.Site.Rendering;
+using GuideGen.Site.Writing;
+using Spectre.Console;
+
+namespace GuideGen.Commands;
+
+/// <summary><c>guidegen compile [GUIDE] [--out DIR]</c></summary>
+static class CompileCommand
+{
+    public static Command Make(Terminal terminal, string currentFolder)
+    {
+        var guide = new GuideArgument(currentFolder);
+        var into = new Option<string>("--out") { Description = "The folder for the site. Default: out in the guide's folder.", HelpName = "DIR" };
+        var command = new Command("compile", "Compile the content to a site.") { guide.Argument, into };
+        command.SetAction(parsed =>
+        {
+            if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
+            var folder = parsed.GetValue(into) is { } named ? Path.GetFullPath(named, currentFolder) : Path.Combine(guide.FolderOf(parsed), "out");
+            return Compile(terminal, files, Path.TrimEndingDirectorySeparator(folder));
+        });
+        return command;
+    }
+
+    static int Compile(Terminal terminal, FolderFiles files, string folder)
+    {
+        var target = new FolderTarget(folder, Environment.ProcessorCount);
+        var result = terminal.Progress.Status().Start("…", status =>
+            SiteCompiler.Compile(files, new Theme(ThemeFiles.BuiltIn), target, new StageReport(status)));
+        FindingReport.WriteText(terminal.Out, result.Findings);
+        terminal.Out.WriteLine(result.IsWritten
+            ? $"{result.Guide.Settings.Title.Value}: {result.Files} files in {folder}"
+            : $"Nothing was written: mend the errors first. What was in {folder} is untouched.");
+        return FindingReport.ExitCodeOf(result.Findings);
+    }
+
+    sealed class StageReport(StatusContext status) : IProgress<CompileStage>
+    {
+        public void Report(CompileStage value) => status.Status(value switch
+        {
+            CompileStage.Reading => "Reading the guide",
+            CompileStage.Inspecting => "Inspecting it",
+            CompileStage.Writing => "Drawing and writing the site",
+            _ => throw new ArgumentOutOfRangeException(nameof(value)),
+        });
+    }
+}

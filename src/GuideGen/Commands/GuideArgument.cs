@@ -1,0 +1,26 @@
+using System.CommandLine;
+using GuideGen.Guide.Loading;
+
+namespace GuideGen.Commands;
+
+/// <summary>The argument GUIDE: the folder that holds site-config.yml and content/.</summary>
+sealed class GuideArgument(string currentFolder)
+{
+    public Argument<string> Argument { get; } = new("GUIDE")
+    {
+        Description = "The folder that holds site-config.yml and content/. Default: the current folder.",
+        DefaultValueFactory = _ => ".",
+    };
+
+    public string FolderOf(ParseResult parsed) => Path.GetFullPath(parsed.GetValue(Argument)!, currentFolder);
+
+    /// <summary>Null if the folder is not a guide; <paramref name="terminal"/> then says why.</summary>
+    public FolderFiles? Open(ParseResult parsed, Terminal terminal)
+    {
+        var folder = FolderOf(parsed);
+        if (File.Exists(Path.Combine(folder, GuideLoader.SettingsFile))) return new FolderFiles(folder);
+        var what = Directory.Exists(folder) ? $"{folder} has no {GuideLoader.SettingsFile}" : $"there is no folder {folder}";
+        terminal.Error.WriteLine($"guidegen: {what}. Name the folder of a guide.");
+        return null;
+    }
+}

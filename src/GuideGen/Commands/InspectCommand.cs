@@ -1,0 +1,23 @@
+using System.CommandLine;
+using GuideGen.Guide.Inspection;
+using GuideGen.Guide.Loading;
+
+namespace GuideGen.Commands;
+
+/// <summary><c>guidegen inspect [GUIDE] [--format text|json]</c></summary>
+static class InspectCommand
+{
+    public static Command Make(Terminal terminal, string currentFolder)
+    {
+        var guide = new GuideArgument(currentFolder);
+        var command = new Command("inspect", "Inspect the content by the same rules; write nothing.") { guide.Argument };
+        command.SetAction(parsed =>
+        {
+            if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
+            var findings = GuideInspector.Inspect(GuideLoader.Load(files));
+            FindingReport.WriteText(terminal.Out, findings);
+            return FindingReport.ExitCodeOf(findings);
+        });
+        return command;
+    }
+}

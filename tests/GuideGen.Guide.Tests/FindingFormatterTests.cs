@@ -1,0 +1,101 @@
+using System.Text;
+using System.Text.Json;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Text;
+using GuideGen.Testing;
+
+namespace GuideGen.Guide.Tests;
+
+public sealed class FindingFormatterTests
+{
+    static readonly Rule Rule = new("some-rule", Severity.Warning, "Title", "Wrong: {0}.", "Mend it.");
+
+    /// <summary>A line with ‹ and › around the place; what is printed below the first line.</summary>
+    public static TheoryData<string, string> Excerpts => new()
+    {
+        { "drive: ‹gentle›", "    drive: gentle\n           ^^^^^^\n" },
+        { "name: Hose‹›", "    name: Hose\n              ^\n" },
+        { "‹›", "" },
+        { "‹›name: Hose", "    name: Hose\n    ^\n" },
+        { "\ta\t‹b›c", "    \ta\tbc\n    \t \t^\n" },
+        { "first\nsecond ‹place\nthird› line", "    second place\n           ^^^^^\n" },
+        { "one\r\ntwo ‹three›\r\n", "    two three\n        ^^^^^\n" },
+        { "one\rtwo ‹three›\rfour", "    two three\n        ^^^^^\n" },
+        { "red \u001B[31m‹text›", "    red \uFFFD[31mtext\n             ^^^^\n" },
+        { $"‹start›{new string('x', 200)}", $"    start{new string('x', 94)}…\n    ^^^^^\n" },
+        { $"{new string('x', 200)}‹end›", $"    …{new string('x', 96)}end\n    {new string(' ', 97)}^^^\n" },
+        { $"{new string('x', 150)}‹mid›{new string('y', 150)}", $"    …{new string('x', 29)}mid{new string('y', 66)}…\n    {new string(' ', 30)}^^^\n" },
+        { $"‹{new string('x', 200)}›", $"    {new string('x', 99)}…\n    {new string('^', 100)}\n" },
+    };
+
+    [Theory, MemberData(nameof(Excerpts))]
+    public void The_written_line_is_shown_with_carets_under_the_place(string marked, string expected)
+    {
+        var finding = Rule.At(Place(marked), "x");
+
+        Assert.Equal($"a.md{finding.Span.From}: warning some-rule: Wrong: x.\n{expected}    Mend it.\n", Print(finding));
+    }
+
+    [Fact]
+    public void A_message_stays_in_one_line_and_does_not_reach_the_terminal_as_commands()
+    {
+        var finding = Rule.At(Place("‹a›"), "a\nb\u001B[0m");
+
+        Assert.StartsWith("a.md(1,1): warning some-rule: Wrong: a b\uFFFD[0m.\n", Print(finding), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rule_without_a_hint_prints_none()
+    {
+        var finding = (Rule with { Hint = "" }).At(Place("‹a›"), "x");
+
+        Assert.Equal("a.md(1,1): warning some-rule: Wrong: x.\n    a\n    ^\n", Print(finding));
+    }
+
+    [Theory, InlineData("findings.txt"), InlineData("findings.json")]
+    public void Findings_of_a_guide_are_printed_as_in_the_golden_file(string golden)
+    {
+        var expected = Repository.Read("tests", "GuideGen.Guide.Tests", "Golden", golden);
+        var findings = Sample();
+
+        var printed = golden.EndsWith(".json", StringComparison.Ordinal) ? Json(findings) + "\n" : Print([.. findings]);
+
+        Assert.Equal(expected, printed);
+    }
+
+    [Fact]
+    public void The_json_of_no_findings_is_an_empty_array() => Assert.Equal(0, JsonDocument.Parse(Json([])).RootElement.GetArrayLength());
+
+    static IReadOnlyList<Finding> Sample()
+    {
+        var files = BaseGuide.Files();
+        files.Remove("site-config.yml");
+        files["content/parts/hose.md"] = Encoding.UTF8.GetBytes(BaseGuide.Text("content/parts/hose.md")
+            .Replace("system: air", "system: brake", StringComparison.Ordinal)
+            .Replace("It leads the air.", "It leads the air, see https and so on until the line is far too long for any terminal: [the \"test\"](../checks/presure-test.md).", StringComparison.Ordinal));
+        files["content/tasks/clear-codes.md"] = Encoding.UTF8.GetBytes(BaseGuide.Text("content/tasks/clear-codes.md")
+            .Replace("2. Clear them.", "2.\tTake the\tairbag out – größte Vorsicht.", StringComparison.Ordinal));
+        return BaseGuide.Inspect(files);
+    }
+
+    static SourceSpan Place(string marked)
+    {
+        var (start, end) = (marked.IndexOf('‹', StringComparison.Ordinal), marked.IndexOf('›', StringComparison.Ordinal) - 1);
+        var text = marked.Replace("‹", "", StringComparison.Ordinal).Replace("›", "", StringComparison.Ordinal);
+        return new SourceText("a.md", text).Span(start, end - start);
+    }
+
+    static string Print(params Finding[] findings)
+    {
+        using var writer = new StringWriter();
+        FindingFormatter.WriteText(writer, findings);
+        return writer.ToString();
+    }
+
+    static string Json(IEnumerable<Finding> findings)
+    {
+        using var stream = new MemoryStream();
+        FindingFormatter.WriteJson(stream, findings);
+        return Encoding.UTF8.GetString(stream.ToArray());
+    }
+}
