@@ -11,11 +11,14 @@ static class Tool
 {
     public static string SmallGuide => Repository.PathTo("tests", "GuideGen.Site.Tests", "Fixture");
 
-    public static ToolRun Run(string currentFolder, params string[] arguments)
+    public static ToolRun Run(string currentFolder, params string[] arguments) => Run(TextReader.Null, currentFolder, arguments);
+
+    /// <param name="input">What comes in through the pipe.</param>
+    public static ToolRun Run(TextReader input, string currentFolder, params string[] arguments)
     {
         using var output = new StringWriter(CultureInfo.InvariantCulture);
         using var error = new StringWriter(CultureInfo.InvariantCulture);
-        var code = new CommandLine(Terminal.Of(TextReader.Null, output, error, isPiped: true), currentFolder).Run(arguments);
+        var code = new CommandLine(Terminal.Of(input, output, error, isPiped: true), currentFolder).Run(arguments);
         return new ToolRun(code, output.ToString(), error.ToString());
     }
 

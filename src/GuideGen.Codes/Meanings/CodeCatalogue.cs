@@ -16,6 +16,9 @@ public static class CodeCatalogue
     /// <summary>In the order of the printed codes: B, C, P, U.</summary>
     public static ImmutableArray<CodeEntry> All => Listing.Entries;
 
+    /// <summary>Those whose meaning does not depend on the maker.</summary>
+    public static IEnumerable<CodeEntry> Standard => All.Where(e => e.Code.Owner != CodeOwner.Maker);
+
     /// <summary>The first three characters that have at least one code, in order.</summary>
     public static ImmutableArray<string> Groups => [.. All.Select(e => GroupOf(e.Code)).Distinct()];
 
@@ -25,6 +28,9 @@ public static class CodeCatalogue
         var row = RowOf(code);
         return row < 0 ? null : EntryAt(row);
     }
+
+    /// <summary>As <see cref="Find"/>, but nothing for a maker's own code: it means what the maker says, whatever public lists have.</summary>
+    public static CodeEntry? FindStandard(TroubleCode code) => code.Owner == CodeOwner.Maker ? null : Find(code);
 
     /// <param name="group">The first three characters, such as "P02".</param>
     public static ImmutableArray<CodeEntry> InGroup(string group) =>

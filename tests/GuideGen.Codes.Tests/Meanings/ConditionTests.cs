@@ -4,7 +4,9 @@ public sealed class ConditionTests
 {
     [Fact]
     public void Every_condition_is_used_and_every_used_one_is_in_the_list() =>
-        Assert.Equal(Conditions.All.Select(c => c.Key).Order(StringComparer.Ordinal), CodeCatalogue.All.Select(e => e.Condition.Key).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(
+            Conditions.All.Select(c => c.Key).Order(StringComparer.Ordinal),
+            CodeCatalogue.All.Select(e => e.Condition.Key).Distinct().Order(StringComparer.Ordinal));
 
     [Fact]
     public void Every_condition_says_what_was_seen_and_what_to_check_with_cautions()

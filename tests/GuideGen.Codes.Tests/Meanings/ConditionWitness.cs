@@ -175,6 +175,10 @@ static class ConditionWitness
     /// <summary>What the words of the condition also say of the subject, so that taking them out leaves it behind.</summary>
     public static readonly FrozenDictionary<string, string> Leaves = new Dictionary<string, string>
     {
-        ["misfire"] = "combustion", ["jumps-out-of-gear"] = "gear", ["overboost"] = "boost", ["underboost"] = "boost", ["maker-range"] = "code of the maker",
+        ["misfire"] = "combustion",
+        ["jumps-out-of-gear"] = "gear",
+        ["overboost"] = "boost",
+        ["underboost"] = "boost",
+        ["maker-range"] = "code of the maker",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 }

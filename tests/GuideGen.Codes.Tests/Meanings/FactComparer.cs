@@ -24,7 +24,8 @@ static partial class FactComparer
             var at = seen.MaxBy(m => (m.Length, m.Index))!;
             rest = text.Remove(at.Index, at.Length).Insert(at.Index, $" {ConditionWitness.Leaves.GetValueOrDefault(entry.Condition.Key)} ");
         }
-        var ours = Words(string.Join(' ', entry.Subject.Replace("[]", " ", StringComparison.Ordinal), string.Join(' ', entry.Sides.Select(Spell)), entry.InCircuit ? "circuit" : ""));
+        var ours = Words(string.Join(' ',
+            entry.Subject.Replace("[]", " ", StringComparison.Ordinal), string.Join(' ', entry.Sides.Select(Spell)), entry.InCircuit ? "circuit" : ""));
         var theirs = Words(rest);
         var over = theirs.Except(ours).Select(w => "+" + w).Concat(ours.Except(theirs).Select(w => "-" + w)).ToList();
         return over.Count > 0 ? string.Join(' ', over) : Marks(rest, entry);
