@@ -10,7 +10,7 @@ namespace GuideGen.Diagnosis.Ordering;
 internal sealed class ExactSplit : IChooser
 {
     /// <summary>Bits of a state: causes and preparations together. The tables take 12 bytes for each state.</summary>
-    public const int MostBits = 20;
+    public const int MostBits = 22;
 
     public const int MostCauses = 16;
 

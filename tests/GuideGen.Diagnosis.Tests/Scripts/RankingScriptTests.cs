@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using CsCheck;
 using GuideGen.Diagnosis.Ranking;
 using GuideGen.Diagnosis.Tests.Ranking;
@@ -34,6 +35,27 @@ public sealed class RankingScriptTests : IDisposable
     [Fact]
     public void Random_models_rank_alike_on_both_sides() =>
         RankingModels.RandomWithAnswers.Sample((model, answers) => Same(model, answers), iter: 150, threads: 1);
+
+    [Fact]
+    public void Packed_model_opens_to_what_it_was() => RankingModels.Random.Sample(
+        model =>
+        {
+            string opened = script.Call<JsonElement>("ranking.unpack", PackedModel.Of(model)).GetRawText();
+
+            Assert.True(JsonNode.DeepEquals(
+                JsonSerializer.SerializeToNode(model, BrowserScript.Json), JsonNode.Parse(opened)));
+        },
+        iter: 60,
+        threads: 1);
+
+    [Fact]
+    public void Packed_row_holds_its_usual_value_once()
+    {
+        RankingModel model = RankingModels.Make(
+            [("a", 1), ("b", 1), ("c", 1), ("d", 1)], 1, ("whistle", [0.05, 0.05, 0.9, 0.05, 0.05]));
+
+        Assert.Equal([0.05, 2, 0.9], PackedModel.Of(model).Findings[0].Likelihoods);
+    }
 
     [Fact]
     public void Random_models_propose_the_same_next_checks() => RankingModels.RandomWithAnswers.Sample(

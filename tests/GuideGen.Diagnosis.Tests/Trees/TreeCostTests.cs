@@ -48,7 +48,8 @@ public sealed class TreeCostTests
         SymptomTree tree = Tree("a",
             Check("a", 10, ["tray"], ("yes", "x"), ("no", "b")),
             Check("b", 10, ["tray"], ("yes", "y"), ("no", "z")),
-            Leaf("x"), Leaf("y"), Leaf("z")) with { Setups = [new("tray", new(20, 3))] };
+            Leaf("x"), Leaf("y"), Leaf("z")) with
+        { Setups = [new("tray", new(20, 3))] };
 
         TreeCost cost = Cost(tree, ("x", 0.5), ("y", 0.25), ("z", 0.25));
 
@@ -65,7 +66,8 @@ public sealed class TreeCostTests
             Ask("ask", ("low", "a"), ("high", "b")),
             Check("a", 5, ["tray"], ("done", "b")),
             Check("b", 10, ["tray"], ("done", "x")),
-            Leaf("x")) with { Setups = [new("tray", new(20))] };
+            Leaf("x")) with
+        { Setups = [new("tray", new(20))] };
 
         TreeCost cost = Cost(tree, ("x", 1));
 

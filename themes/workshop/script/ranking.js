@@ -31,6 +31,26 @@
   /** @param {number[]} list */
   const sum = (list) => list.reduce((total, x) => total + x, 0);
 
+  /**
+   * @param {Model} packed each row of likelihoods as its usual value, then pairs of index and value: [0.05, 3, 0.9]
+   * @returns {Model} with one likelihood for each hypothesis
+   */
+  function unpack(packed) {
+    /** @template {{likelihoods: number[]}} T @param {T} item @returns {T} */
+    const open = (item) => {
+      const [usual, ...pairs] = item.likelihoods;
+      const likelihoods = packed.hypotheses.map(() => usual);
+      for (let i = 0; i < pairs.length; i += 2) likelihoods[pairs[i]] = pairs[i + 1];
+      return { ...item, likelihoods };
+    };
+    return {
+      ...packed,
+      findings: packed.findings.map(open),
+      groups: packed.groups.map((group) => ({ ...group, joint: group.joint.map(open) })),
+      checks: packed.checks.map((check) => ({ ...check, outcomes: check.outcomes.map(open) })),
+    };
+  }
+
   /** @param {Likelihoods} finding @param {Answers} answers @returns {Term[]} none or one */
   function single(finding, answers) {
     const present = answers.findings[finding.id];
@@ -188,5 +208,5 @@
   }
 
   root.GuideGen = root.GuideGen || {};
-  root.GuideGen.ranking = { rank, nextChecks, severalFaults };
+  root.GuideGen.ranking = { unpack, rank, nextChecks, severalFaults };
 })(typeof self === "object" ? self : globalThis);
