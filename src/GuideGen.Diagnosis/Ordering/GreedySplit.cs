@@ -60,8 +60,8 @@ internal sealed class GreedySplit(SplitTable table) : IChooser
     }
 
     /// <summary>
-    /// Looks at a cause by a check when greedy is run again from each step of its own plan: the work of one candidate
-    /// in a look ahead.
+    /// How often a cause is held against a check when greedy runs afresh from each step of its own plan: what one
+    /// candidate of a look ahead takes.
     /// </summary>
     public long Work(int[] causes, long done, int depth = 1)
     {

@@ -9,7 +9,7 @@ internal sealed class LookAheadSplit(SplitTable table, int candidates) : IChoose
     const int MostCandidates = 8;
 
     // A few tenths of a second of work; beyond it fewer candidates are tried, in the end greedy's alone.
-    const long MostWork = 15_000_000;
+    const long MostWork = 30_000_000;
 
     readonly GreedySplit greedy = new(table);
 

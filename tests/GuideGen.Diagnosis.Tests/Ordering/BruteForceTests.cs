@@ -54,6 +54,15 @@ public sealed class BruteForceTests
         },
         iter: Problems);
 
+    // Blocks are for problems too large to be solved exactly; on small ones the two can be compared.
+    [Fact]
+    public void Blocks_come_within_two_per_cent_of_the_cheapest_order() => Orders.Sample(problem =>
+    {
+        OrderCosts costs = new(problem);
+
+        Assert.InRange(costs.Expected(Blocks.Best(costs)), 0, CheckOrders.Best(problem).Cost * 1.02 + 1e-9);
+    });
+
     [Fact]
     public void Best_plan_is_the_cheapest_of_all_trees() => Splits.Sample(
         problem =>

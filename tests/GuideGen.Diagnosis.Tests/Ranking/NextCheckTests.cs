@@ -32,6 +32,15 @@ public sealed class NextCheckTests
     }
 
     [Fact]
+    public void Check_said_to_take_no_time_is_not_worth_any_number_of_others()
+    {
+        RankingModel model = Model with { Checks = [Model.Checks[1] with { Effort = new(0) }] };
+        NextCheck next = NextChecks.Of(model, Answers.Nothing, new HashSet<string>(), new HashSet<string>())[0];
+
+        Assert.Equal(next.Bits / 0.1, next.BitsPerMinute, 1e-12);
+    }
+
+    [Fact]
     public void Preparation_already_made_costs_nothing() =>
         Assert.Equal(["below", "above", "idle"], Next([], ["undertray-off"]).Select(n => n.Check));
 

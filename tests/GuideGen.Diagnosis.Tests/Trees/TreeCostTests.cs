@@ -97,6 +97,22 @@ public sealed class TreeCostTests
     }
 
     [Fact]
+    public void What_is_not_stated_takes_the_rest_of_what_is()
+    {
+        SymptomTree tree = Tree("c",
+            new TreeStep("c", "c", new(8), [], [Branch("bad", "x", ("x", 0.7)), Branch("good", "y"), Branch("odd", "x2")]),
+            Leaf("x"), Leaf("y"), new TreeLeaf("x2", "x"));
+
+        CauseWalk walk = Cost(tree, ("x", 1)).Causes[0];
+
+        Assert.Equal(1, walk.Found, 1e-12);
+        Assert.False(walk.Assumed);
+        CauseWalk other = Cost(tree with { Nodes = tree.Nodes.Replace(tree.Nodes[^1], Leaf("x2")) }, ("x", 1)).Causes[0];
+        Assert.Equal((0.7, 0.3), (Math.Round(other.Found, 12), Math.Round(other.Wrong, 12)));
+        Assert.True(other.Assumed);
+    }
+
+    [Fact]
     public void Cause_without_a_leaf_ends_wrong_and_something_else_ends_in_advice()
     {
         SymptomTree tree = Tree("q",
