@@ -1,0 +1,83 @@
+/**
+ * The report view: a whole report of a code reader, pasted, becomes a table of codes with their status in words, what they
+ * mean here and which faults set them. What was pasted stays in the address of the page and goes nowhere else.
+ */
+(function () {
+  "use strict";
+
+  /** @typedef {import('./codes-trail.js').Find} Find */
+
+  const form = /** @type {HTMLFormElement} */ (document.getElementById("report"));
+  const box = /** @type {HTMLTextAreaElement} */ (document.getElementById("report-text"));
+  const result = /** @type {HTMLElement} */ (document.getElementById("report-result"));
+  const status = /** @type {HTMLElement} */ (document.getElementById("report-status"));
+
+  const words = () => GuideGen.data.site.words;
+  /** @param {string} wording @param {...(string | number)} values */
+  const fill = (wording, ...values) => wording.replace(/\{(\d)\}/g, (_, i) => String(values[i]));
+
+  /** @param {string} tag @param {...(string | Node)} content */
+  function element(tag, ...content) {
+    const made = document.createElement(tag);
+    made.append(...content);
+    return made;
+  }
+
+  /** @param {string | null} href @param {...(string | Node)} content */
+  function link(href, ...content) {
+    if (href === null) return element("span", ...content);
+    const a = /** @type {HTMLAnchorElement} */ (element("a", ...content));
+    a.href = GuideGen.base + href;
+    return a;
+  }
+
+  /** What the reader said of the code, in words an owner understands. @param {Find} find @returns {string} */
+  function statusOf(find) {
+    const said = find.words.map(word => words().status[word]);
+    const byte = find.status === undefined ? 0 : parseInt(find.status, 16);
+    const bits = words().statusBits;
+    const set = Object.keys(bits).filter(bit => byte & (1 << Number(bit))).map(bit => bits[bit]);
+    return [...said, ...set].join("; ") || words().noStatus;
+  }
+
+  /** @param {Find} find @param {string | null} meaning */
+  function row(find, meaning) {
+    const faults = GuideGen.look.own(find.code)?.faults ?? [];
+    const certainty = words().certainty[find.certainty];
+    const name = element("th", link(GuideGen.look.hrefOf(find.code), element("code", find.code + (find.failureType ? "-" + find.failureType : ""))));
+    name.setAttribute("scope", "row");
+    const what = element("td", meaning ?? words().noMeaning);
+    if (certainty) what.append(element("p", fill(certainty, find.code) + " “" + find.written + "”"));
+    if (find.module) what.append(element("p", fill(words().module, find.module)));
+    const causes = faults.length === 0 ? words().noFaults
+      : element("ul", ...faults.map((/** @type {{ name: string, href: string, likelihood: string }} */ f) => element("li", link(f.href, f.name), " " + f.likelihood)));
+    return element("tr", name, what, element("td", statusOf(find)), element("td", causes));
+  }
+
+  async function read() {
+    const text = box.value;
+    history.replaceState(null, "", text.trim() === "" ? location.pathname : "#text=" + encodeURIComponent(text));
+    await GuideGen.loadCodes();
+    const { finds, answers } = GuideGen.codes.readPage(text, "freeText");
+    const meanings = await Promise.all(finds.map((/** @type {Find} */ f) => GuideGen.look.meaningOf(f.code)));
+    const body = /** @type {HTMLElement} */ (result.querySelector("tbody"));
+    body.replaceChildren(...finds.map((/** @type {Find} */ f, /** @type {number} */ i) => row(f, meanings[i])));
+    result.hidden = finds.length === 0;
+    const nothing = answers.length > 0 ? words().emptyAnswer : words().noCodes;
+    status.textContent = text.trim() === "" ? "" : finds.length > 0 ? fill(words().codesFound, finds.length) : nothing;
+  }
+
+  const run = () => { read().catch(() => { status.textContent = form.dataset.failed || ""; }); };
+
+  form.addEventListener("submit", event => { event.preventDefault(); run(); });
+  form.hidden = false;
+  const given = /^#text=(.*)$/.exec(location.hash);
+  if (given) {
+    try {
+      box.value = decodeURIComponent(given[1]);
+    } catch {
+      box.value = "";
+    }
+    run();
+  }
+}());
