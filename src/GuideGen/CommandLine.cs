@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using GuideGen.Commands;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Writing;
@@ -9,15 +10,15 @@ namespace GuideGen;
 /// <param name="currentFolder">What relative paths count from.</param>
 public sealed class CommandLine(Terminal terminal, string currentFolder)
 {
+    // Help is the same on a narrow terminal and in a pipe; a terminal breaks long lines by itself.
+    const int HelpWidth = 100;
+
+    // A word that begins with @ is a folder like any other, not a file of more arguments.
+    static readonly ParserConfiguration Plain = new() { ResponseFileTokenReplacer = null };
+
     public int Run(IReadOnlyList<string> arguments)
     {
-        var root = new RootCommand("Compiles the fault pages of one vehicle model into a linked site that works without a signal.")
-        {
-            CompileCommand.Make(terminal, currentFolder),
-            InspectCommand.Make(terminal, currentFolder),
-            DecodeCommand.Make(terminal, currentFolder),
-        };
-        var parsed = root.Parse(arguments);
+        var parsed = Root().Parse(arguments, Plain);
         try
         {
             var code = parsed.Invoke(new InvocationConfiguration { Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false });
@@ -31,6 +32,20 @@ public sealed class CommandLine(Terminal terminal, string currentFolder)
         {
             return Refuse(fault.Message, ExitCode.NoAccess);
         }
+    }
+
+    // A plain command with a name of its own: a root command would take its name from the running process.
+    Command Root()
+    {
+        var help = new HelpOption { Action = new HelpAction { MaxWidth = HelpWidth }, Recursive = true };
+        return new Command("guidegen", "Compiles the fault pages of one vehicle model into a linked site that works without a signal.")
+        {
+            help,
+            new VersionOption(),
+            CompileCommand.Make(terminal, currentFolder),
+            InspectCommand.Make(terminal, currentFolder),
+            DecodeCommand.Make(terminal, currentFolder),
+        };
     }
 
     int Refuse(string message, int code)

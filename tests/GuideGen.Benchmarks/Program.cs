@@ -1,8 +1,10 @@
+using GuideGen.Benchmarks.Reading;
 using GuideGen.Benchmarks.Search;
 
 // Each benchmark prints one Markdown table; they are run by hand and never as tests.
 var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
 {
+    ["reading"] = ReadingBenchmark.Run,
     ["search"] = SearchBenchmark.Run,
 };
 

@@ -30,8 +30,16 @@ public sealed class SearchShardsTests
         var expected = queries.Select(q => whole.Search("whole", q)).ToList();
 
         Assert.All(queries.Zip(expected), q => Assert.Equal(q.Second, shards.Search(q.First)));
+        Assert.All(queries.Zip(expected), q => Assert.Equal(First(q.Second, 3), shards.First(q.First, 3)));
         Assert.InRange(expected.Count(e => e.StartsWith("[[", StringComparison.Ordinal)), leastFound, queries.Length);
         Assert.True(shards.Loaded.Distinct().Count(f => f.StartsWith("terms-", StringComparison.Ordinal)) > 30, "the index should be cut into many files");
+    }
+
+    static string First(string results, int count)
+    {
+        if (!results.StartsWith('[')) return results;
+        var all = JsonDocument.Parse(results).RootElement.EnumerateArray().Select(r => r.GetRawText()).ToList();
+        return $"{all.Count} [{string.Join(',', all.Take(count))}]";
     }
 
     [Fact]
@@ -70,14 +78,25 @@ public sealed class SearchShardsTests
         Assert.Equal("[\"coolant\"]", first.GetProperty("terms").GetRawText());
     }
 
-    [Fact]
-    public void A_word_that_would_load_too_much_is_left_out_and_named()
+    // Left out, so that what remains finds what it finds alone; a prohibition alone would find all other pages.
+    [Theory]
+    [InlineData("*", "*", "")]
+    [InlineData("b* coolant", "b*", "coolant")]
+    [InlineData("+b* coolant brake", "b*", "coolant brake")]
+    [InlineData("b* -coolant", "b*", "")]
+    public void A_word_that_would_load_too_much_is_left_out_and_named(string query, string wide, string rest)
     {
         var shards = new ShardSearch(Files(Documents), most: 5);
+        shards.Engine.SetValue("wide", query);
+        shards.Engine.SetValue("rest", rest);
+        string Find(string text) => shards.Run($"GuideGen.search.find({text}).then(function (a) {{ return JSON.stringify([a.total, a.results]); }})");
 
-        Assert.Equal("""limits: [{"term":"*","why":"wide"}]""", shards.Search("*"));
-        Assert.Equal("""limits: [{"term":"b*","why":"wide"}]""", shards.Search("b* coolant"));
+        Assert.Equal($$"""limits: [{"term":"{{wide}}","why":"wide"}]""", shards.Search(query));
+        Assert.Equal(Find("rest"), Find("wide"));
     }
+
+    [Fact]
+    public void A_search_for_nothing_finds_nothing() => Assert.Equal("[]", new ShardSearch(Files(Documents)).Search(" "));
 
     [Fact]
     public void More_than_two_edits_are_searched_as_two_and_named()

@@ -10,7 +10,7 @@ namespace GuideGen.Search.Tests;
 /// <summary>The client scripts over cut files, with a loader that runs them from memory and writes down what it ran.</summary>
 sealed class ShardSearch
 {
-    static readonly string[] Scripts = ["search-index.js", "search.js", "search-words.js"];
+    static readonly string[] Scripts = ["search-index.js", "search-best.js", "search.js", "search-words.js"];
 
     readonly Dictionary<string, string> _files;
 
@@ -46,14 +46,21 @@ sealed class ShardSearch
         [.. documents.Select((d, i) => new SearchCard(d.Ref, $"Page {i} “quoted\"", "fault", [$"P{i:D4}"], $"Excerpt of {i}: {d.Texts[0]}"))];
 
     /// <summary>Addresses and scores of all results, in the form that <see cref="LunrOracle.Search"/> gives them.</summary>
-    public string Search(string query)
+    public string Search(string query) => Search(query, 100_000, "JSON.stringify(results)");
+
+    /// <summary>How many results there are, and the first ones.</summary>
+    public string First(string query, int count) => Search(query, count, "answer.total + ' ' + JSON.stringify(results)");
+
+    string Search(string query, int count, string result)
     {
         Engine.SetValue("query", query);
-        return Run("""
-            GuideGen.search.find(query, 100000).then(function (answer) {
+        Engine.SetValue("count", count);
+        return Run($$"""
+            GuideGen.search.find(query, count).then(function (answer) {
               if (answer.refused) return 'refused: ' + answer.refused;
               if (answer.limits.length > 0) return 'limits: ' + JSON.stringify(answer.limits);
-              return JSON.stringify(answer.results.map(function (r) { return [r.address, r.score]; }));
+              const results = answer.results.map(function (r) { return [r.address, r.score]; });
+              return {{result}};
             })
             """);
     }

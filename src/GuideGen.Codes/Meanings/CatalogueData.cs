@@ -10,8 +10,6 @@ namespace GuideGen.Codes;
 /// </summary>
 sealed class CatalogueData
 {
-    const int LongestCode = 1 << 16;
-
     readonly byte[] bytes;
     readonly int[] headStarts;
     readonly ushort[] heads;
@@ -45,10 +43,12 @@ sealed class CatalogueData
     {
         using var packed = typeof(CatalogueData).Assembly.GetManifestResourceStream("catalogue.bin")
             ?? throw new InvalidOperationException("The catalogue is not embedded in this assembly.");
+        Span<byte> length = stackalloc byte[sizeof(int)];
+        packed.ReadExactly(length);
+        var bytes = new byte[BinaryPrimitives.ReadInt32LittleEndian(length)];
         using var inflate = new DeflateStream(packed, CompressionMode.Decompress);
-        using var all = new MemoryStream(4 * LongestCode);
-        inflate.CopyTo(all);
-        return new(all.ToArray());
+        inflate.ReadExactly(bytes);
+        return new(bytes);
     }
 
     public int Head(int row) => heads[row];

@@ -12,11 +12,12 @@ public static class CodeCatalogue
 
     static readonly CatalogueData Data = CatalogueData.Load();
     static readonly CodeEntry?[] Made = new CodeEntry?[Data.Count];
-    static readonly Lazy<ImmutableArray<CodeEntry>> Everything = new(() => [.. Enumerable.Range(0, Data.Count).Select(EntryAt)]);
-    static readonly Lazy<ILookup<string, CodeEntry>> BySubject = new(() => All.ToLookup(e => e.Subject, StringComparer.Ordinal));
 
     /// <summary>In the order of the printed codes: B, C, P, U.</summary>
-    public static ImmutableArray<CodeEntry> All => Everything.Value;
+    public static ImmutableArray<CodeEntry> All => Listing.Entries;
+
+    /// <summary>Those whose meaning does not depend on the maker.</summary>
+    public static IEnumerable<CodeEntry> Standard => All.Where(e => e.Code.Owner != CodeOwner.Maker);
 
     /// <summary>The first three characters that have at least one code, in order.</summary>
     public static ImmutableArray<string> Groups => [.. All.Select(e => GroupOf(e.Code)).Distinct()];
@@ -28,13 +29,16 @@ public static class CodeCatalogue
         return row < 0 ? null : EntryAt(row);
     }
 
+    /// <summary>As <see cref="Find"/>, but nothing for a maker's own code: it means what the maker says, whatever public lists have.</summary>
+    public static CodeEntry? FindStandard(TroubleCode code) => code.Owner == CodeOwner.Maker ? null : Find(code);
+
     /// <param name="group">The first three characters, such as "P02".</param>
     public static ImmutableArray<CodeEntry> InGroup(string group) =>
         group.Length == GroupLength ? [.. All.Where(e => GroupOf(e.Code) == group)] : [];
 
     internal static RelatedCodes RelatedTo(CodeEntry entry)
     {
-        var family = BySubject.Value[entry.Subject].Where(e => e.Code != entry.Code).ToLookup(e => e.Sides.SequenceEqual(entry.Sides));
+        var family = Listing.BySubject[entry.Subject].Where(e => e.Code != entry.Code).ToLookup(e => e.Sides.SequenceEqual(entry.Sides));
         var like = family[false].Where(e => e.Condition == entry.Condition && e.InCircuit == entry.InCircuit);
         return new([.. family[true].Select(e => e.Code)], [.. like.Select(e => e.Code)], Neighbours(entry.Code));
     }
@@ -72,5 +76,12 @@ public static class CodeCatalogue
         var (subject, sides) = SubjectLine.Read(Data.HeadText(Data.Head(row)));
         var condition = Conditions.Get(Data.ConditionKeys[Data.Condition(row)]);
         return new(CodeAt(row), subject, sides, Data.InCircuit(row), condition, Data.Support(row));
+    }
+
+    // Apart, so that one look-up does not make every entry.
+    static class Listing
+    {
+        public static readonly ImmutableArray<CodeEntry> Entries = [.. Enumerable.Range(0, Data.Count).Select(EntryAt)];
+        public static readonly ILookup<string, CodeEntry> BySubject = Entries.ToLookup(e => e.Subject, StringComparer.Ordinal);
     }
 }

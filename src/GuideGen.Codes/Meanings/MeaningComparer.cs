@@ -22,9 +22,9 @@ public static class MeaningComparer
         {
             if (inCircuit is not null && inCircuit != entry.InCircuit)
                 continue;
-            if (one.Keys.Contains(entry.Condition.Key) && Says(bare, other, one))
+            if (one.Holds(entry) && Says(bare, other, one))
                 return new(kind, other.Name, entry.Condition.Words);
-            if (other.Keys.Contains(entry.Condition.Key) && Says(bare, one, other))
+            if (other.Holds(entry) && Says(bare, one, other))
                 return new(kind, one.Name, entry.Condition.Words);
         }
         return null;
@@ -42,6 +42,6 @@ public static class MeaningComparer
             if (subject.Contains(naming, StringComparison.Ordinal))
                 text = text.Replace(naming, "", StringComparison.OrdinalIgnoreCase).Replace(naming.Replace(' ', '-'), "", StringComparison.OrdinalIgnoreCase);
         }
-        return text;
+        return entry.Sides.Where(s => s.Kind == SideKind.Circumstance).Aggregate(text, (t, s) => t.Replace(s.Value, "", StringComparison.OrdinalIgnoreCase));
     }
 }

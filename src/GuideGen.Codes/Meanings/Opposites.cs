@@ -7,7 +7,12 @@ static partial class Opposites
 {
     /// <param name="Keys">Conditions of the catalogue that stand on this side.</param>
     /// <param name="Wording">How a text says it.</param>
-    public sealed record Half(string Name, string[] Keys, Regex Wording);
+    /// <param name="Circumstance">A circumstance that puts the entry on this side as well ("at its limit, pressure too low").</param>
+    public sealed record Half(string Name, string[] Keys, Regex Wording, string Circumstance = "-")
+    {
+        public bool Holds(CodeEntry entry) => Keys.Contains(entry.Condition.Key)
+            || entry.Sides.Any(s => s.Kind == SideKind.Circumstance && s.Value.EndsWith(Circumstance, StringComparison.Ordinal));
+    }
 
     public sealed record Pair(ContradictionKind Kind, bool? InCircuit, Half One, Half Other);
 
@@ -20,9 +25,9 @@ static partial class Opposites
         // On a wire only the voltage or signal counts: a cold reading may well be a high voltage.
         new(ContradictionKind.Level, true, new("low", Low, SignalLow()), new("high", High, SignalHigh())),
         new(ContradictionKind.Level, false, new("low", [.. Low, "too-low", "lower-than-expected", "underboost", "underspeed", "flow-too-low",
-            "no-flow", "stuck-low", "biased-low"], QuantityLow()),
-            new("high", [.. High, "too-high", "higher-than-expected", "overboost", "overspeed", "flow-too-high", "over-temperature",
-                "stuck-high", "biased-high"], QuantityHigh())),
+            "no-flow", "stuck-low", "biased-low"], QuantityLow(), "too low"),
+            new("high", [.. High, "too-high", "higher-than-expected", "overboost", "overspeed", "flow-too-high", "over-temperature", "driver-overload",
+                "stuck-high", "biased-high"], QuantityHigh(), "too high")),
         new(ContradictionKind.Position, null, new("stuck open", ["stuck-open", "performance-stuck-open", "stuck-or-open"], StuckOpen()),
             new("stuck closed", ["stuck-closed"], StuckClosed())),
         new(ContradictionKind.Position, null, new("stuck on", ["stuck-on", "performance-stuck-on"], StuckOn()),

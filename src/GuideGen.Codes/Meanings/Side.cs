@@ -23,7 +23,7 @@ public enum SideKind
 
 /// <summary>One thing that tells like subjects apart.</summary>
 /// <param name="Value">Without the word of the kind, so "1" for bank 1.</param>
-public readonly record struct Side(SideKind Kind, string Value)
+public sealed record Side(SideKind Kind, string Value)
 {
     static readonly (string Word, SideKind Kind)[] Named =
     [

@@ -29,22 +29,30 @@ static partial class SideClash
             var side = entry.Sides[i];
             if (side.Kind != SideKind.Letter || side.Value.Length != 1)
                 continue;
-            var noun = entry.Subject[..at].TrimEnd().Split(' ')[^1];
-            if (noun.Length < 3 || !char.IsAsciiLetter(noun[0]) || entry.Subject.Split(noun + " " + SubjectLine.Slot).Length != 2)
+            var nouns = NounsBefore(entry.Subject, at);
+            if (nouns.Length == 0 || entry.Subject.Split(nouns[0] + " " + SubjectLine.Slot).Length != 2)
                 continue;
-            var named = LettersBehind(text, noun);
+            var named = LettersBehind(text, nouns);
             if (!named.IsEmpty && !named.Contains(side.Value))
-                return Clash(noun + " " + named[0], new(SideKind.Letter, side.Value));
+                return Clash(nouns[0] + " " + named[0], new(SideKind.Letter, side.Value));
         }
         return null;
     }
 
-    static ImmutableArray<string> LettersBehind(string text, string noun)
+    // The letter of "sensor or switch A" belongs to either word.
+    static string[] NounsBefore(string subject, int slot)
+    {
+        var words = subject[..slot].TrimEnd().Split(' ');
+        string[] nouns = words is [.., var first, "or", var second] ? [second, first] : [words[^1]];
+        return [.. nouns.Where(n => n.Length >= 3 && char.IsAsciiLetter(n[0]))];
+    }
+
+    static ImmutableArray<string> LettersBehind(string text, string[] nouns)
     {
         var named = ImmutableArray.CreateBuilder<string>();
         foreach (Match mark in Letters().Matches(text))
         {
-            if (mark.Groups["noun"].Value.Equals(noun, StringComparison.OrdinalIgnoreCase))
+            if (nouns.Contains(mark.Groups["noun"].Value, StringComparer.OrdinalIgnoreCase))
                 named.Add(mark.Groups["letter"].Value);
         }
         return named.DrainToImmutable();
@@ -53,7 +61,7 @@ static partial class SideClash
     static Contradiction? Placed(string text, CodeEntry entry)
     {
         var place = entry.Sides.FirstOrDefault(s => s.Kind == SideKind.Place);
-        if (place.Value is null)
+        if (place is null)
             return null;
         return Apart(text, place, "left", "right", LeftHand(), RightHand()) ?? Apart(text, place, "front", "rear", FrontEnd(), RearEnd())
             ?? Apart(text, place, "driver", "passenger", Driver(), Passenger());
@@ -82,12 +90,13 @@ static partial class SideClash
     [GeneratedRegex(@"(?<noun>[A-Za-z]{3,})\s+[""“']?(?<letter>[A-Z])(?![\w/'’])")]
     private static partial Regex Letters();
 
-    const string Behind = @"(?=[\s-]+(?:front|rear|hand|side|wheel|door|seat|mirror|curtain|airbag|park|head|inlet|outlet|tone|ABS))";
+    // "Right after a start" and "left open" are no places.
+    const string NoAdverb = @"(?!\s+(?:away|after|before|now|at|when|if|for|to|in|on|over|open|behind|amount|value|part|one|time|grade|way)\b)";
 
-    [GeneratedRegex(@"\bleft\b" + Behind + @"|\b(?:front|rear)[\s-]+left\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\bleft\b" + NoAdverb, RegexOptions.IgnoreCase)]
     private static partial Regex LeftHand();
 
-    [GeneratedRegex(@"\bright\b" + Behind + @"|\b(?:front|rear)[\s-]+right\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\bright\b" + NoAdverb, RegexOptions.IgnoreCase)]
     private static partial Regex RightHand();
 
     [GeneratedRegex(@"\bfront\b", RegexOptions.IgnoreCase)]

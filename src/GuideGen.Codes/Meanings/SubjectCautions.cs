@@ -8,7 +8,8 @@ static partial class SubjectCautions
 {
     static readonly (Regex Subject, string Caution)[] Table =
     [
-        (HighVoltage(), "High voltage can kill, even with everything switched off: work on orange cables and the parts they lead to is for qualified people with the maker's procedure."),
+        (HighVoltage(), "High voltage can kill, even with everything switched off: work on orange cables and the parts they lead to is for "
+            + "qualified people with the maker's procedure."),
         (Restraints(), "Airbags and belt tensioners fire with great force: do not probe, part or drop them; leave them to a qualified workshop."),
         (Brakes(), "Brakes and steering keep you alive: if pedal, steering or warning lamps are not as usual, do not drive, and have the work checked by a workshop."),
         (FuelPressure(), "Fuel lines and rails can be under a pressure that cuts skin: never open them or search leaks by hand; follow the maker's procedure."),
@@ -24,7 +25,8 @@ static partial class SubjectCautions
 
     public static ImmutableArray<string> For(CodeEntry entry) => [.. Table.Where(r => r.Subject.IsMatch(entry.Subject)).Select(r => r.Caution)];
 
-    [GeneratedRegex("traction battery|high voltage|hybrid|drive motor|inverter|generator phase|battery charg|charge port|charging s|DC/|/DC|AC/AC|air conditioning compressor|hydrogen|motor electronics|drive electronics")]
+    [GeneratedRegex("traction battery|high voltage|hybrid|drive motor|inverter|generator phase|battery charg|charge port|charging s|"
+        + "DC/|/DC|AC/AC|air conditioning compressor|hydrogen|motor electronics|drive electronics")]
     private static partial Regex HighVoltage();
 
     [GeneratedRegex("deployment|airbag|pretensioner|restraint|seat belt|roll over|occupant|steering column")]

@@ -112,6 +112,12 @@ public static class Rules
     public static readonly Rule CodeMakerUnexplained = new("code-maker-unexplained", Error, "A maker's own code without an explanation",
         "{0} is the maker's own code, and nothing here says what it means.", "Add content/codes/{0}.md with its meaning on this vehicle.");
 
+    public static readonly Rule CodeMeaning = new("code-meaning", Warning, "A meaning that the standard contradicts",
+        "The meaning given for {0} says '{1}'; the standard says '{2}'.", "Check the code and the meaning against each other. If this vehicle really means something else by it, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
     public static readonly Rule CodeLoose = new("code-loose", Warning, "A loosely written code in text",
         "'{0}' looks like a code that is not written as one.", "Write {1}, so that it is found and links itself, or dismiss this with a reason.")
     {

@@ -11,6 +11,7 @@ public static class GuideInspector
     [
         new NameInspection(),
         new CodeInspection(),
+        new CodeMeaningInspection(),
         new CodeTextInspection(),
         new SectionInspection(),
         new SafetyInspection(),

@@ -35,12 +35,7 @@ sealed class IndexChunk
             whole.Items[item + i] = numbers[_items[i]];
             whole.Counts[item + i] = _counts[i];
         }
-        for (var text = 0; text < _lengths.Count; text++)
-        {
-            var (start, end) = (item + _starts[text], item + _starts[text + 1]);
-            Array.Sort(whole.Items, whole.Counts, start, end - start);
-            whole.Starts[row + text + 1] = end;
-        }
+        for (var text = 0; text < _lengths.Count; text++) whole.Starts[row + text + 1] = item + _starts[text + 1];
     }
 
     void Add(ReadOnlySpan<char> text)

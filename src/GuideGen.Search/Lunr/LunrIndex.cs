@@ -15,8 +15,9 @@ public sealed class LunrIndex
         Terms = parts.Terms;
         Forms = parts.Forms;
         Lengths = parts.Lengths;
-        ByText = parts.ByText;
-        ByTerm = ByText.Inverted(Terms.Length, fields.Length);
+        ByTerm = parts.ByText.Inverted(Terms.Length, fields.Length);
+        // Turned round twice, the terms of each text are in ascending order, and no row had to be sorted.
+        ByText = ByTerm.Inverted(Refs.Length, fields.Length);
         AverageLengths = Enumerable.Range(0, fields.Length).Select(AverageLength).ToImmutableArray();
         SortedTerms = Sorted(Terms);
     }

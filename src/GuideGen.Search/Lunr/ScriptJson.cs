@@ -68,7 +68,13 @@ sealed class ScriptJson(Stream utf8) : IDisposable
 
     static readonly Dictionary<char, string> ShortEscapes = new()
     {
-        ['"'] = "\\\"", ['\\'] = "\\\\", ['\b'] = "\\b", ['\f'] = "\\f", ['\n'] = "\\n", ['\r'] = "\\r", ['\t'] = "\\t",
+        ['"'] = "\\\"",
+        ['\\'] = "\\\\",
+        ['\b'] = "\\b",
+        ['\f'] = "\\f",
+        ['\n'] = "\\n",
+        ['\r'] = "\\r",
+        ['\t'] = "\\t",
     };
 
     static byte Digit(int number) => (byte)('0' + number % 10);

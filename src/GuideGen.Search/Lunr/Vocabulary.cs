@@ -7,12 +7,9 @@ namespace GuideGen.Search.Lunr;
 sealed class Vocabulary
 {
     const int StopWord = -1;
-    readonly Dictionary<string, int> _tokens = new(StringComparer.Ordinal);
-    readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> _bySpan;
+    readonly TokenTable _tokens = new();
     readonly Dictionary<string, int> _numbers = new(StringComparer.Ordinal);
     readonly List<string> _terms = [], _forms = [];
-
-    public Vocabulary() => _bySpan = _tokens.GetAlternateLookup<ReadOnlySpan<char>>();
 
     public IReadOnlyList<string> Terms => _terms;
 
@@ -22,7 +19,7 @@ sealed class Vocabulary
     /// <summary>Term index of a lower-case token, or less than 0 for a stop word.</summary>
     public int IndexOf(ReadOnlySpan<char> token)
     {
-        ref var term = ref CollectionsMarshal.GetValueRefOrAddDefault(_bySpan, token, out var known);
+        ref var term = ref _tokens.NumberOf(token, out var known);
         if (known) return term;
         var word = Tokens.Trim(token).ToString();
         return term = StopWords.All.Contains(word) ? StopWord : Number(PorterStemmer.Stem(word), word);

@@ -18,8 +18,8 @@ public sealed record CodeGroup(string Name, ImmutableArray<GroupRow> Rows)
     public static ImmutableArray<CodeGroup> All(IEnumerable<TroubleCode> ofGuide)
     {
         var own = ofGuide.ToHashSet();
-        var rows = CodeCatalogue.All.Select(e => new GroupRow(e.Code, e, own.Contains(e.Code)))
-            .Concat(own.Where(c => CodeCatalogue.Find(c) is null).Select(c => new GroupRow(c, null, HasPage: true)));
+        var rows = CodeCatalogue.Standard.Select(e => new GroupRow(e.Code, e, own.Contains(e.Code)))
+            .Concat(own.Where(c => CodeCatalogue.FindStandard(c) is null).Select(c => new GroupRow(c, null, HasPage: true)));
         return [.. rows.OrderBy(r => r.Code).GroupBy(r => NameOf(r.Code)).Select(g => new CodeGroup(g.Key, [.. g]))];
     }
 }

@@ -12,8 +12,8 @@ public sealed class Relations
 {
     public Relations(GuideContent guide)
     {
-        FaultsByCode = Likely(guide, f => f.Codes);
-        FaultsBySymptom = Likely(guide, f => f.Symptoms.Select(s => new KeyValuePair<Located<string>, Located<Likelihood>>(s.Key, s.Value)));
+        FaultsByCode = Likely(guide, f => f.Codes, c => c.Codes.Select(k => k.Key.Value));
+        FaultsBySymptom = Likely(guide, f => f.Symptoms, c => c.Symptoms.Present.Select(s => s.Value));
         FaultsByPart = guide.Faults.All.SelectMany(f => f.Parts.Select(p => (p.Value, f))).ToLookup(p => p.Value, p => p.f);
         FaultsByCheck = guide.Faults.All.SelectMany(f => f.Checks.Select(c => (c.Value, f))).ToLookup(c => c.Value, c => c.f);
         ChecksByPart = guide.Checks.All.SelectMany(c => c.Parts.Select(p => (p.Value, c))).ToLookup(p => p.Value, p => p.c);
@@ -23,7 +23,10 @@ public sealed class Relations
         CasesByFault = guide.Cases.OrderByDescending(c => c.Date.Value).ThenBy(c => c.Origin.Slug, StringComparer.Ordinal).ToLookup(c => c.Found.Value);
     }
 
-    /// <summary>Faults that set the code: first what is likeliest given the author's belief and how likely the fault sets it.</summary>
+    /// <summary>
+    /// Faults that set the code, in order of evidence: the solved cases that had the code and found the fault, and the
+    /// author's belief in the fault, which counts as so many cases, as far as the fault sets the code.
+    /// </summary>
     public ILookup<TroubleCode, LikelyFault> FaultsByCode { get; }
 
     /// <inheritdoc cref="FaultsByCode"/>
@@ -45,9 +48,19 @@ public sealed class Relations
     public ILookup<string, SolvedCase> CasesByFault { get; }
 
     static ILookup<TKey, LikelyFault> Likely<TKey>(
-        GuideContent guide, Func<Fault, IEnumerable<KeyValuePair<Located<TKey>, Located<Likelihood>>>> signs) =>
-        (from f in guide.Faults.All
-         from s in signs(f)
-         orderby f.Belief.Value * s.Value.Value.Value descending, f.Origin.Slug
-         select (s.Key.Value, new LikelyFault(f, s.Value.Value))).ToLookup(s => s.Value, s => s.Item2);
+        GuideContent guide,
+        Func<Fault, IEnumerable<KeyValuePair<Located<TKey>, Located<Likelihood>>>> signs,
+        Func<SolvedCase, IEnumerable<TKey>> seen)
+        where TKey : notnull
+    {
+        var reports = guide.Cases.SelectMany(c => seen(c).Select(s => (Found: c.Found.Value, Sign: s))).CountBy(r => r).ToDictionary();
+        return guide.Faults.All
+            .SelectMany(f => signs(f).Select(s => (Sign: s.Key.Value, Likely: new LikelyFault(f, s.Value.Value))))
+            .OrderByDescending(s => Evidence(s.Sign, s.Likely))
+            .ThenBy(s => s.Likely.Fault.Origin.Slug, StringComparer.Ordinal)
+            .ToLookup(s => s.Sign, s => s.Likely);
+
+        double Evidence(TKey sign, LikelyFault likely) =>
+            (likely.Fault.Belief.Value * likely.Likelihood.Value) + reports.GetValueOrDefault((likely.Fault.Origin.Slug, sign));
+    }
 }

@@ -21,6 +21,8 @@ public static class BodyRenderer
         var body = entry.Origin.Body;
         var document = PageMarkdown.Parse(entry.Origin.Source.Text[body.Start..]);
         foreach (var link in document.Descendants<LinkInline>().ToList()) Redirect(link, entry, links);
+        foreach (var link in document.Descendants<AutolinkInline>()) MarkOutside(link);
+        foreach (var table in document.Descendants<Table>()) AlignByClass(table);
         foreach (var text in document.Descendants<LiteralInline>().ToList()) LinkCodes(text, links);
         return DrawSections(document);
     }
@@ -56,14 +58,8 @@ public static class BodyRenderer
         using var writer = new StringWriter { NewLine = "\n" };
         var renderer = new HtmlRenderer(writer);
         PageMarkdown.Pipeline.Setup(renderer);
-        foreach (var block in blocks)
-        {
-            // A wide table scrolls in its own box, so that the page never does.
-            if (block is Table) writer.Write("<div class=\"scroller\">");
-            renderer.Render(block);
-            if (block is Table) writer.Write("</div>\n");
-        }
-
+        renderer.ObjectRenderers.Replace<HtmlTableRenderer>(new ScrollingTableRenderer());
+        foreach (var block in blocks) renderer.Render(block);
         return new HtmlText(writer.ToString());
     }
 
@@ -71,7 +67,24 @@ public static class BodyRenderer
     {
         link.Url = links.AddressOf(entry, link.Url ?? "");
         if (link.IsImage) link.GetAttributes().AddPropertyIfNotExist("loading", "lazy");
-        else if (link.Url.Contains(':', StringComparison.Ordinal)) link.GetAttributes().AddPropertyIfNotExist("rel", "external noopener");
+        else if (link.Url.Contains(':', StringComparison.Ordinal)) MarkOutside(link);
+    }
+
+    static void MarkOutside(MarkdownObject link) => link.GetAttributes().AddPropertyIfNotExist("rel", "external noopener");
+
+    /// <summary>Markdig would write a style attribute, which a strict content security policy forbids.</summary>
+    static void AlignByClass(Table table)
+    {
+        foreach (var row in table.OfType<TableRow>())
+        {
+            foreach (var (cell, column) in row.OfType<TableCell>().Zip(table.ColumnDefinitions))
+            {
+                if (column.Alignment is TableColumnAlign.Right) cell.GetAttributes().AddClass("align-right");
+                if (column.Alignment is TableColumnAlign.Center) cell.GetAttributes().AddClass("align-centre");
+            }
+        }
+
+        foreach (var column in table.ColumnDefinitions) column.Alignment = null;
     }
 
     static void LinkCodes(LiteralInline text, PageLinks links)
@@ -91,5 +104,17 @@ public static class BodyRenderer
         }
 
         if (next > 0) text.ReplaceBy(new LiteralInline(content[next..]));
+    }
+
+    /// <summary>A wide table scrolls in its own box, so that the page never does.</summary>
+    sealed class ScrollingTableRenderer : HtmlTableRenderer
+    {
+        protected override void Write(HtmlRenderer renderer, Table table)
+        {
+            renderer.EnsureLine();
+            renderer.Write("<div class=\"scroller\">");
+            base.Write(renderer, table);
+            renderer.WriteLine("</div>");
+        }
     }
 }

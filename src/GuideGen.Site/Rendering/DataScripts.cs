@@ -95,7 +95,7 @@ sealed class DataScripts(SitePlan plan, Theme theme)
     static void WriteStandardCodes(Utf8JsonWriter json)
     {
         var bits = new byte[65_536 / 8];
-        foreach (var entry in CodeCatalogue.All) bits[entry.Code.Value >> 3] |= (byte)(1 << (entry.Code.Value & 7));
+        foreach (var entry in CodeCatalogue.Standard) bits[entry.Code.Value >> 3] |= (byte)(1 << (entry.Code.Value & 7));
         json.WriteBase64StringValue(bits);
     }
 

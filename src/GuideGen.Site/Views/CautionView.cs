@@ -15,6 +15,9 @@ static class CautionView
             .Select(h => Box(view, h.slug, h.hazard)),
     ];
 
+    /// <summary>The hazards of a check and of the preparation it needs, which is part of doing it.</summary>
+    public static ScriptArray Of(ViewContext view, Check check) => Of(view, check.Hazards.Concat(check.Setup.SelectMany(s => view.Setup(s).Hazards)));
+
     static ScriptObject Box(ViewContext view, string slug, Hazard hazard) => new()
     {
         ["slug"] = slug,

@@ -9,9 +9,10 @@ static class CheckView
     {
         var relations = view.Plan.Relations;
         var model = EntryView.HandsOn(view, check);
+        model["cautions"] = CautionView.Of(view, check);
         model["minutes"] = view.Minutes(check.Minutes.Value);
         model["money"] = check.Money is { } money ? view.Money(new MoneyRange((decimal)money.Value, (decimal)money.Value)) : null;
-        model["setup"] = new ScriptArray(check.Setup.Select(s => Setup(view, s.Value)));
+        model["setup"] = new ScriptArray(check.Setup.Select(s => Setup(view, view.Setup(s))));
         model["parts"] = view.Cards(check.Parts.Select(p => view.Guide.Parts.Find(p.Value)!));
         model["outcomes"] = new ScriptArray(check.Outcomes.Select(o => Outcome(view, o.Key.Value, o.Value)));
         model["readings"] = new ScriptArray(check.Readings.Select(ReadingView.Of));
@@ -28,9 +29,5 @@ static class CheckView
         ["rules_out"] = view.Cards(outcome.RulesOut.Select(f => view.Guide.Faults.Find(f.Value)!)),
     };
 
-    static ScriptObject Setup(ViewContext view, string slug)
-    {
-        var setup = view.Guide.Vehicle.Setups.First(s => s.Key.Value == slug).Value;
-        return new ScriptObject { ["name"] = setup.Name.Value, ["minutes"] = view.Minutes(setup.Minutes.Value) };
-    }
+    static ScriptObject Setup(ViewContext view, Setup setup) => new() { ["name"] = setup.Name.Value, ["minutes"] = view.Minutes(setup.Minutes.Value) };
 }

@@ -20,7 +20,7 @@ static class CodeGroupView
     {
         ["name"] = view.Words["conditions.title"],
         ["summary"] = view.Words["conditions.summary"],
-        ["conditions"] = new ScriptArray(CodeCatalogue.All.Select(e => e.Condition).DistinctBy(c => c.Key).OrderBy(c => c.Words, StringComparer.Ordinal).Select(ConditionOf)),
+        ["conditions"] = new ScriptArray(CodeCatalogue.Standard.Select(e => e.Condition).DistinctBy(c => c.Key).OrderBy(c => c.Words, StringComparer.Ordinal).Select(ConditionOf)),
     };
 
     public static ScriptObject ConditionOf(ConditionInfo condition) => new()

@@ -23,7 +23,7 @@ static class CodeView
         model["faults"] = new ScriptArray(faults.Select(view.Card));
         model["symptoms"] = view.Cards(SymptomsOf(view, faults));
         model["group"] = new ScriptObject { ["name"] = CodeGroup.NameOf(code), ["href"] = view.Links.To(Addresses.OfGroup(CodeGroup.NameOf(code))) };
-        AddStandard(view, model, CodeCatalogue.Find(code));
+        AddStandard(view, model, CodeCatalogue.FindStandard(code));
         return model;
     }
 

@@ -7,6 +7,6 @@ static class CodeWords
 {
     public static string MeaningOf(ViewContext view, TroubleCode code) =>
         view.Guide.Codes.Find(code.ToString())?.Meaning.Value
-        ?? CodeCatalogue.Find(code)?.Meaning
+        ?? CodeCatalogue.FindStandard(code)?.Meaning
         ?? view.Words["code.no-meaning"];
 }

@@ -21,7 +21,7 @@ public sealed class PageLinks(SitePlan plan, string from)
     /// <summary>The code's own page, or its row among all standard codes.</summary>
     /// <returns>Null for a code that neither the guide nor the standard knows.</returns>
     public string? ToCode(TroubleCode code) =>
-        Of(code) ?? (CodeCatalogue.Find(code) is null ? null : $"{To(Addresses.OfGroup(CodeGroup.NameOf(code)))}#{Addresses.AnchorOf(code)}");
+        Of(code) ?? (CodeCatalogue.FindStandard(code) is null ? null : $"{To(Addresses.OfGroup(CodeGroup.NameOf(code)))}#{Addresses.AnchorOf(code)}");
 
     /// <summary>The address for a link that an author wrote. The inspection has found it good.</summary>
     public string AddressOf(IGuideEntry entry, string written) => plan.Links.Resolve(entry.Origin.Source.Path, written) switch
@@ -29,7 +29,7 @@ public sealed class PageLinks(SitePlan plan, string from)
         EntryTarget { Anchor: "" } to => Of(to.Entry),
         EntryTarget to when to.Entry == entry => "#" + to.Anchor,
         EntryTarget to => $"{Of(to.Entry)}#{to.Anchor}",
-        AssetTarget asset => To(asset.Path),
+        AssetTarget asset => To(string.Join('/', asset.Path.Split('/').Select(Uri.EscapeDataString))),
         OutsideTarget outside => outside.Address,
         _ => throw new InvalidOperationException($"the link '{written}' of {entry.Origin.Source.Path} passed the inspection but leads nowhere"),
     };

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using GuideGen.Guide.Model;
-using GuideGen.Guide.Text;
 using Scriban.Runtime;
 
 namespace GuideGen.Site.Views;
@@ -57,7 +55,6 @@ static class TreeView
     static ScriptObject Check(ViewContext view, DoNode step)
     {
         var check = view.Guide.Checks.Find(step.Check.Value)!;
-        var hazards = check.Hazards.Concat(check.Setup.SelectMany(s => SetupHazards(view, s)));
         return new ScriptObject
         {
             ["kind"] = "do",
@@ -65,12 +62,9 @@ static class TreeView
             ["why"] = step.Why?.Value,
             ["check"] = view.Card(check),
             ["tools"] = new ScriptArray(check.Tools.Select(t => t.Value)),
-            ["cautions"] = CautionView.Of(view, hazards),
+            ["cautions"] = CautionView.Of(view, check),
         };
     }
-
-    static ImmutableArray<Located<string>> SetupHazards(ViewContext view, Located<string> setup) =>
-        view.Guide.Vehicle.Setups.First(s => s.Key.Value == setup.Value).Value.Hazards;
 
     static IEnumerable<ScriptObject> Ways(ViewContext view, BranchNode branch, Dictionary<string, int> numbers)
     {

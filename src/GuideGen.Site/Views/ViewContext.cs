@@ -25,9 +25,11 @@ public sealed class ViewContext(SitePlan plan, Theme theme, string address)
     public string Money(MoneyRange range)
     {
         var currency = Guide.Vehicle.Currency.Value;
-        var (low, high) = (Number((double)range.Low), Number((double)range.High));
+        var (low, high) = (Amount(range.Low), Amount(range.High));
         return low == high ? $"{low} {currency}" : string.Format(CultureInfo.InvariantCulture, Words["units.range"], low, high) + " " + currency;
     }
+
+    static string Amount(decimal amount) => amount.ToString(amount == decimal.Truncate(amount) ? "0" : "0.00", CultureInfo.InvariantCulture);
 
     public string Hours(double hours) =>
         hours < 1 ? Minutes(hours * 60) : Fill("units.hours", Number(hours));
@@ -49,6 +51,8 @@ public sealed class ViewContext(SitePlan plan, Theme theme, string address)
     public string VariantName(string slug) => Guide.Vehicle.Variants.First(v => v.Key.Value == slug).Value.Name.Value;
 
     public string SystemName(Located<string> slug) => Guide.Vehicle.Systems.First(s => s.Key.Value == slug.Value).Value.Value;
+
+    public Setup Setup(Located<string> slug) => Guide.Vehicle.Setups.First(s => s.Key.Value == slug.Value).Value;
 
     /// <summary>What stands on a card that links to an entry.</summary>
     public ScriptObject Card(IGuideEntry entry) => new()

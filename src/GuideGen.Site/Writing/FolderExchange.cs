@@ -12,8 +12,16 @@ static partial class FolderExchange
     /// <returns>False if the system or the volume cannot do it; both folders are then as they were.</returns>
     public static bool TryExchange(string one, string other)
     {
-        if (OperatingSystem.IsLinux()) return RenameAt2(CurrentFolder, one, CurrentFolder, other, LinuxExchange) == 0;
-        return OperatingSystem.IsMacOS() && RenameX(one, other, MacSwap) == 0;
+        try
+        {
+            if (OperatingSystem.IsLinux()) return RenameAt2(CurrentFolder, one, CurrentFolder, other, LinuxExchange) == 0;
+            return OperatingSystem.IsMacOS() && RenameX(one, other, MacSwap) == 0;
+        }
+        catch (EntryPointNotFoundException)
+        {
+            // Small C libraries leave the call out.
+            return false;
+        }
     }
 
     [LibraryImport("libc", EntryPoint = "renameat2", StringMarshalling = StringMarshalling.Utf8)]

@@ -7,18 +7,19 @@ namespace GuideGen.Site.Writing;
 /// Writes a site into a folder: first whole into a staging folder beside it, on the same volume, then swapped in.
 /// Until the swap the last good site is untouched. Files of an earlier compile go, files of others stay.
 /// </summary>
-/// <param name="folder">The full path of the site's folder.</param>
+/// <param name="folder">The full path of the site's folder, not a link; see <see cref="SitePlace"/>.</param>
 /// <param name="threads">How many files are drawn and written side by side.</param>
 public sealed class FolderTarget(string folder, int threads) : ISiteTarget
 {
+    const int NamedInMessage = 5;
+
     readonly StagingFolder staging = new(folder);
 
     public void Write(IReadOnlyList<SiteFile> files)
     {
-        RefuseIfNotOurs(files);
-        Directory.CreateDirectory(Path.GetDirectoryName(folder)!);
         using var claim = staging.Claim();
         staging.Recover();
+        RefuseIfInTheWay(files);
         staging.Begin();
         try
         {
@@ -43,23 +44,15 @@ public sealed class FolderTarget(string folder, int threads) : ISiteTarget
             File.WriteAllBytes(staging.PathOf(file.Address), bytes);
             hashes.Add(new(file.Address, SiteManifest.HashOf(bytes)));
         });
-        SiteManifest.WriteTo(staging.Path, hashes);
+        SiteManifest.WriteTo(staging.Growing, hashes);
     }
 
-    void RefuseIfNotOurs(IReadOnlyList<SiteFile> files)
+    void RefuseIfInTheWay(IReadOnlyList<SiteFile> files)
     {
-        if (File.Exists(folder)) throw new SiteRefusedException($"{folder} is a file. Name a folder for the site.");
-        var ours = SiteManifest.ReadFrom(folder);
-        var foreign = files.Select(f => f.Address).Append(SiteManifest.FileName)
-            .Where(a => !ours.Has(a) && Path.Exists(Path.Combine(folder, a)))
-            .Append(IsListForeign(ours) ? SiteManifest.FileName : null)
-            .OfType<string>().Distinct().ToList();
+        var foreign = new ForeignFiles(folder).InTheWayOf(files.Select(f => f.Address));
         if (foreign.Count == 0) return;
-        var more = foreign.Count > 5 ? $" and {foreign.Count - 5} more" : "";
+        var more = foreign.Count > NamedInMessage ? $" and {foreign.Count - NamedInMessage} more" : "";
         throw new SiteRefusedException(
-            $"{folder} has files that no earlier compile wrote and that this one would overwrite: {string.Join(", ", foreign.Take(5))}{more}. Name another folder with --out, or move them away.");
+            $"{folder} has files that no earlier compile wrote, or that were changed since, and that this one would overwrite: {string.Join(", ", foreign.Take(NamedInMessage))}{more}. Name another folder with --out, or move them away.");
     }
-
-    /// <summary>A list with no lines of ours is somebody else's file of that name.</summary>
-    bool IsListForeign(SiteManifest ours) => ours.Addresses.Count == 0 && File.Exists(Path.Combine(folder, SiteManifest.FileName));
 }

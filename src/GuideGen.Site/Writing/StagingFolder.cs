@@ -4,98 +4,100 @@ namespace GuideGen.Site.Writing;
 /// The folder beside a site in which the next one grows. Whatever moment a compile is killed at, the site's folder
 /// holds a whole site, and the next compile clears up what was left.
 /// </summary>
+/// <remarks>
+/// What is left is told by its name alone, since a folder changes its name in one step and its content in many:
+/// <c>growing</c> and <c>discarded</c> hold nothing of value; <c>next</c> is a whole new site or, after the exchange,
+/// the old one with what others laid into it; <c>previous</c> is the old one.
+/// </remarks>
 sealed class StagingFolder
 {
-    /// <summary>Stands in the staging folder while its content is not whole.</summary>
-    const string GrowingMark = ".growing";
-
     readonly string site;
+    readonly string parent;
+    readonly string next;
     readonly string previous;
+    readonly string discarded;
     readonly string claim;
 
     public StagingFolder(string site)
     {
         this.site = site;
-        var (parent, name) = (System.IO.Path.GetDirectoryName(site)!, System.IO.Path.GetFileName(site));
-        Path = System.IO.Path.Combine(parent, $".{name}.next");
-        previous = System.IO.Path.Combine(parent, $".{name}.previous");
-        claim = System.IO.Path.Combine(parent, $".{name}.claim");
+        parent = Path.GetDirectoryName(site)!;
+        (Growing, next, previous, discarded, claim) = (Beside("growing"), Beside("next"), Beside("previous"), Beside("discarded"), Beside("claim"));
     }
 
-    public string Path { get; }
+    public string Growing { get; }
 
-    public string PathOf(string address) => System.IO.Path.Combine(Path, address);
+    public string PathOf(string address) => Path.Combine(Growing, address);
 
     /// <summary>Holds the site's folder for this compile until disposed.</summary>
     /// <exception cref="SiteRefusedException">Another compile holds it.</exception>
+    /// <exception cref="IOException">Nothing can be written beside the site.</exception>
     public IDisposable Claim()
     {
         try
         {
+            Directory.CreateDirectory(parent);
             return new FileStream(claim, FileMode.OpenOrCreate, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose);
         }
-        catch (IOException fault) when (File.Exists(claim) && fault is not FileNotFoundException)
+        catch (IOException) when (File.Exists(claim))
         {
             throw new SiteRefusedException($"another compile is writing {site}. Wait until it has ended, or name another folder with --out.");
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new IOException($"nothing can be written in {parent}, where the site grows before it goes into its place: {fault.Message} Check the permissions, or name another folder with --out.", fault);
         }
     }
 
     /// <summary>Puts right what a killed compile left behind.</summary>
     public void Recover()
     {
-        if (Directory.Exists(previous) && !Directory.Exists(site)) Directory.Move(previous, site);
-        foreach (var left in new[] { previous, Path })
+        foreach (var old in new[] { previous, next }.Where(Directory.Exists))
         {
-            if (!Directory.Exists(left)) continue;
-            if (!IsGrowing(left)) CarryOver(left);
-            Directory.Delete(left, recursive: true);
+            if (Directory.Exists(site)) Retire(old);
+            else Directory.Move(old, site);
         }
+
+        foreach (var left in new[] { Growing, discarded }.Where(Directory.Exists)) Directory.Delete(left, recursive: true);
     }
 
-    public void Begin()
-    {
-        Directory.CreateDirectory(Path);
-        File.WriteAllBytes(PathOf(GrowingMark), []);
-    }
+    public void Begin() => Directory.CreateDirectory(Growing);
 
-    public void Drop() => Directory.Delete(Path, recursive: true);
+    public void Drop() => Directory.Delete(Growing, recursive: true);
 
     public void SwapIn()
     {
-        File.Delete(PathOf(GrowingMark));
-        if (!Directory.Exists(site))
-        {
-            Directory.Move(Path, site);
-            return;
-        }
-
-        if (!FolderExchange.TryExchange(Path, site)) SwapByRenaming();
-        CarryOver(Path);
-        Drop();
+        Directory.Move(Growing, next);
+        if (!Directory.Exists(site)) Directory.Move(next, site);
+        else Retire(FolderExchange.TryExchange(next, site) ? next : SwapByRenaming());
     }
 
-    /// <summary>For systems that cannot exchange two folders in one step: between the two moves the site is at its old place's name for a moment only.</summary>
-    void SwapByRenaming()
+    /// <summary>For systems that cannot exchange two folders in one step: for a moment the site's name stands for nothing.</summary>
+    /// <returns>Where the old site is now.</returns>
+    string SwapByRenaming()
     {
         Directory.Move(site, previous);
-        Directory.Move(Path, site);
-        Directory.Move(previous, Path);
-    }
-
-    static bool IsGrowing(string folder) => File.Exists(System.IO.Path.Combine(folder, GrowingMark));
-
-    /// <summary>Moves what no compile wrote from an old site into the new one.</summary>
-    void CarryOver(string old)
-    {
-        var ours = SiteManifest.ReadFrom(old);
-        var everything = new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 };
-        foreach (var file in Directory.EnumerateFiles(old, "*", everything).ToList())
+        try
         {
-            var address = System.IO.Path.GetRelativePath(old, file).Replace(System.IO.Path.DirectorySeparatorChar, '/');
-            var target = System.IO.Path.Combine(site, address);
-            if (ours.Has(address) || File.Exists(target)) continue;
-            Directory.CreateDirectory(System.IO.Path.GetDirectoryName(target)!);
-            File.Move(file, target);
+            Directory.Move(next, site);
         }
+        catch
+        {
+            Directory.Move(previous, site);
+            throw;
+        }
+
+        return previous;
     }
+
+    /// <summary>Moves what no compile wrote from an old site into the new one, and does away with the rest.</summary>
+    void Retire(string old)
+    {
+        new ForeignFiles(old).MoveTo(site);
+        if (Directory.Exists(discarded)) Directory.Delete(discarded, recursive: true);
+        Directory.Move(old, discarded);
+        Directory.Delete(discarded, recursive: true);
+    }
+
+    string Beside(string state) => Path.Combine(parent, $".{Path.GetFileName(site)}.guidegen-{state}");
 }

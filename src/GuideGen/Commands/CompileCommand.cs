@@ -14,12 +14,14 @@ static class CompileCommand
     {
         var guide = new GuideArgument(currentFolder);
         var into = new Option<string>("--out") { Description = "The folder for the site. Default: out in the guide's folder.", HelpName = "DIR" };
+        PathChecks.Require(into);
         var command = new Command("compile", "Compile the content to a site.") { guide.Argument, into };
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
-            var folder = parsed.GetValue(into) is { } named ? Path.GetFullPath(named, currentFolder) : Path.Combine(guide.FolderOf(parsed), "out");
-            return Compile(terminal, files, Path.TrimEndingDirectorySeparator(folder));
+            var home = guide.FolderOf(parsed);
+            var wanted = parsed.GetValue(into) is { } named ? Path.GetFullPath(named, currentFolder) : Path.Combine(home, "out");
+            return Compile(terminal, files, SitePlace.Choose(home, wanted));
         });
         return command;
     }

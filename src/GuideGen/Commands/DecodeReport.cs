@@ -47,7 +47,7 @@ sealed class DecodeReport(CodeReading reading, SitePlan? plan)
         if (find.Reported.FailureType is { } type) yield return $"failure type {type:X2}: {FailureTypes.Describe(type)}";
         if (find.Reported.Status is { } status) yield return $"status {status.Value:X2}: {status.Summary}";
         if (find.Status != StatusWords.None) yield return "reported as " + string.Join(", ", StatusNames(find.Status));
-        if (CodeCatalogue.Find(find.Code) is { } entry)
+        if (CodeCatalogue.FindStandard(find.Code) is { } entry)
         {
             yield return entry.Condition.Saw;
             foreach (var note in entry.Notes) yield return note;
@@ -58,7 +58,7 @@ sealed class DecodeReport(CodeReading reading, SitePlan? plan)
 
     void Write(Utf8JsonWriter json, CodeFind find)
     {
-        var entry = CodeCatalogue.Find(find.Code);
+        var entry = CodeCatalogue.FindStandard(find.Code);
         json.WriteStartObject();
         json.WriteString("code", find.Code.ToString());
         json.WriteString("certainty", Word(find.Certainty));
@@ -104,7 +104,7 @@ sealed class DecodeReport(CodeReading reading, SitePlan? plan)
     }
 
     string? MeaningOf(TroubleCode code) =>
-        plan?.Guide.Codes.Find(code.ToString())?.Meaning.Value ?? CodeCatalogue.Find(code)?.Meaning ?? (code.IsEmptySlot ? "no code stored" : "valid, but no meaning is known");
+        plan?.Guide.Codes.Find(code.ToString())?.Meaning.Value ?? CodeCatalogue.FindStandard(code)?.Meaning ?? (code.IsEmptySlot ? "no code stored" : "valid, but no meaning is known");
 
     IEnumerable<string> PagesOf(TroubleCode code) => plan is null
         ? []

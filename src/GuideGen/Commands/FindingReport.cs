@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using GuideGen.Guide.Findings;
 
 namespace GuideGen.Commands;
@@ -8,8 +9,16 @@ static class FindingReport
 {
     public static void WriteText(TextWriter output, ImmutableArray<Finding> findings)
     {
-        foreach (var finding in findings) output.WriteLine($"{finding.Span}: {finding.Severity} {finding.Rule.Id}: {finding.Message}");
+        FindingFormatter.WriteText(output, findings);
         output.WriteLine(Summary(findings));
+    }
+
+    /// <summary>The array alone, so that another program can read all that is printed.</summary>
+    public static void WriteJson(TextWriter output, ImmutableArray<Finding> findings)
+    {
+        using var json = new MemoryStream();
+        FindingFormatter.WriteJson(json, findings);
+        output.WriteLine(Encoding.UTF8.GetString(json.GetBuffer(), 0, (int)json.Length));
     }
 
     public static int ExitCodeOf(ImmutableArray<Finding> findings) =>

@@ -4,15 +4,23 @@ using GuideGen.Guide.Loading;
 namespace GuideGen.Commands;
 
 /// <summary>The argument GUIDE: the folder that holds site-config.yml and content/.</summary>
-sealed class GuideArgument(string currentFolder)
+sealed class GuideArgument
 {
+    readonly string currentFolder;
+
+    public GuideArgument(string currentFolder)
+    {
+        this.currentFolder = currentFolder;
+        PathChecks.Require(Argument);
+    }
+
     public Argument<string> Argument { get; } = new("GUIDE")
     {
         Description = "The folder that holds site-config.yml and content/. Default: the current folder.",
-        DefaultValueFactory = _ => ".",
+        Arity = ArgumentArity.ZeroOrOne,
     };
 
-    public string FolderOf(ParseResult parsed) => Path.GetFullPath(parsed.GetValue(Argument)!, currentFolder);
+    public string FolderOf(ParseResult parsed) => Path.GetFullPath(parsed.GetValue(Argument) ?? ".", currentFolder);
 
     /// <summary>Null if the folder is not a guide; <paramref name="terminal"/> then says why.</summary>
     public FolderFiles? Open(ParseResult parsed, Terminal terminal)

@@ -10,12 +10,14 @@ static class InspectCommand
     public static Command Make(Terminal terminal, string currentFolder)
     {
         var guide = new GuideArgument(currentFolder);
-        var command = new Command("inspect", "Inspect the content by the same rules; write nothing.") { guide.Argument };
+        var format = OutputFormat.Option();
+        var command = new Command("inspect", "Inspect the content by the same rules; write nothing.") { guide.Argument, format };
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
             var findings = GuideInspector.Inspect(GuideLoader.Load(files));
-            FindingReport.WriteText(terminal.Out, findings);
+            if (parsed.GetValue(format) == OutputFormat.Json) FindingReport.WriteJson(terminal.Out, findings);
+            else FindingReport.WriteText(terminal.Out, findings);
             return FindingReport.ExitCodeOf(findings);
         });
         return command;

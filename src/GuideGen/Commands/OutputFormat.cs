@@ -11,7 +11,7 @@ static class OutputFormat
 
     public static Option<string> Option()
     {
-        var option = new Option<string>("--format") { Description = "text for people, json for programs.", DefaultValueFactory = _ => Text };
+        var option = new Option<string>("--format") { Description = "text for people, json for programs.", HelpName = "text|json", DefaultValueFactory = _ => Text };
         option.AcceptOnlyFromAmong(Text, Json);
         return option;
     }

@@ -10,8 +10,8 @@ namespace GuideGen.Benchmarks.Search;
 /// <summary>The same index built by lunr.js itself, in node.</summary>
 static class LunrInNode
 {
-    /// <returns>Seconds for building and serialising, and the bytes.</returns>
-    public static (double Seconds, byte[] Json) Build(ImmutableArray<SearchDocument> pages, string folder)
+    /// <returns>The bytes, and what building and serialising them took.</returns>
+    public static (byte[] Json, Effort Effort) Build(ImmutableArray<SearchDocument> pages, string folder)
     {
         var (lunr, documents, index) = (Path.Combine(folder, "lunr.js"), Path.Combine(folder, "documents.json"), Path.Combine(folder, "index.json"));
         File.WriteAllText(lunr, LunrScript.Text);
@@ -24,8 +24,8 @@ static class LunrInNode
         string[] arguments = ["--max-old-space-size=8192", Repository.PathTo("tests", "GuideGen.Benchmarks", "Search", "lunr-build.js"), lunr, documents, index];
         foreach (var argument in arguments) start.ArgumentList.Add(argument);
         using var node = Process.Start(start)!;
-        var seconds = node.StandardOutput.ReadToEnd();
+        var printed = node.StandardOutput.ReadToEnd().Split(' ').Select(n => double.Parse(n, CultureInfo.InvariantCulture)).ToList();
         node.WaitForExit();
-        return (double.Parse(seconds, CultureInfo.InvariantCulture), File.ReadAllBytes(index));
+        return (File.ReadAllBytes(index), new Effort(printed[0], printed[1]));
     }
 }

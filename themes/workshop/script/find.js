@@ -12,10 +12,10 @@
    */
 
   const MOST_PAGES = 6;
-  const form = /** @type {HTMLFormElement} */ (document.getElementById("find"));
-  const box = /** @type {HTMLInputElement} */ (document.getElementById("find-box"));
-  const list = /** @type {HTMLElement} */ (document.getElementById("find-list"));
-  const status = /** @type {HTMLElement} */ (document.getElementById("find-status"));
+  const form = /** @type {HTMLFormElement} */ (document.getElementById("_find"));
+  const box = /** @type {HTMLInputElement} */ (document.getElementById("_find-box"));
+  const list = /** @type {HTMLElement} */ (document.getElementById("_find-list"));
+  const status = /** @type {HTMLElement} */ (document.getElementById("_find-status"));
   /** @type {Promise<unknown> | null} */
   let tools = null;
   let chosen = -1;
@@ -63,7 +63,7 @@
   /** @param {Choice & { excerpt?: (string | Node)[] }} choice @param {number} i */
   function option(choice, i) {
     const item = document.createElement("li");
-    item.id = "find-" + i;
+    item.id = "_find-" + i;
     item.setAttribute("role", "option");
     item.setAttribute("aria-selected", "false");
     item.dataset.href = choice.href;

@@ -5,7 +5,7 @@
 (function () {
   "use strict";
 
-  const line = document.getElementById("offline");
+  const line = document.getElementById("_offline");
   if (!line || !("serviceWorker" in navigator) || !/^https?:$/.test(location.protocol)) return;
   const words = /** @type {Record<string, string>} */ (/** @type {unknown} */ (line.dataset));
   const text = /** @type {HTMLElement} */ (line.querySelector("[role=status]"));

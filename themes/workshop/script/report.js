@@ -7,10 +7,10 @@
 
   /** @typedef {import('./codes-trail.js').Find} Find */
 
-  const form = /** @type {HTMLFormElement} */ (document.getElementById("report"));
-  const box = /** @type {HTMLTextAreaElement} */ (document.getElementById("report-text"));
-  const result = /** @type {HTMLElement} */ (document.getElementById("report-result"));
-  const status = /** @type {HTMLElement} */ (document.getElementById("report-status"));
+  const form = /** @type {HTMLFormElement} */ (document.getElementById("_report"));
+  const box = /** @type {HTMLTextAreaElement} */ (document.getElementById("_report-text"));
+  const result = /** @type {HTMLElement} */ (document.getElementById("_report-result"));
+  const status = /** @type {HTMLElement} */ (document.getElementById("_report-status"));
 
   const words = () => GuideGen.data.site.words;
   /** @param {string} wording @param {...(string | number)} values */

@@ -68,7 +68,7 @@
     });
   }
 
-  /** BM25's part for the length of a field, in the builder's order of operations, so that both round alike. */
+  /** BM25's part for the length of a field. */
   function lengthNorms(lengths, head) {
     const average = lengths.reduce(function (sum, n) { return sum + n; }, 0) / head.documents;
     return lengths.map(function (n) { return head.k1 * (1 - head.b + head.b * (n / average)); });
@@ -84,13 +84,16 @@
     return low;
   }
 
-  /** One term's values: its index, and per field its documents and how often each has it. */
+  /** One term's values: its index, and per field its documents and its scores in them. */
   function readValues(entry, head) {
     const parts = entry.values.split(' ');
+    const postings = head.fields.map(function (_, f) { return readPostings(parts[1 + f] || ''); });
+    const matches = postings.reduce(function (sum, p) { return sum + p.documents.length; }, 0);
+    const idf = Math.log(1 + Math.abs((head.documents - matches + 0.5) / (matches + 0.5)));
     return {
       term: entry.term,
       index: numbers(parts[0])[0],
-      fields: head.fields.map(function (_, f) { return readPostings(parts[1 + f] || ''); })
+      fields: postings.map(function (p, f) { return { documents: p.documents, scores: scoresOf(p, idf, head, f) }; })
     };
   }
 
@@ -105,46 +108,56 @@
     return { documents: documents, counts: counts };
   }
 
-  /** The part of the whole index that these terms are, with the same term indexes, so that sums add up in the same order. */
-  function smallIndex(head, terms, everyDocument) {
-    const entries = terms.map(function (entry) { return readValues(entry, head); });
+  /** BM25 in the builder's order of operations, so that both round alike. */
+  function scoresOf(postings, idf, head, f) {
+    return postings.documents.map(function (d, i) {
+      const count = postings.counts[i];
+      const score = idf * ((head.k1 + 1) * count) / (head.norms[f][d] + count) * head.boosts[f];
+      return Math.round(score * 1000) / 1000;
+    });
+  }
+
+  /**
+   * The part of the whole index that these terms and documents are, with the same term indexes, so that lunr's sums add up
+   * in the same order.
+   * @param {object} head
+   * @param {object[]} terms as readValues gives them, in the order of their texts
+   * @param {(document: number) => boolean} keeps
+   * @param {boolean} everyDocument also those that have none of the terms
+   */
+  function build(head, terms, keeps, everyDocument) {
     const vectors = new Map();
     for (let d = 0; everyDocument && d < head.documents; d++) vectors.set(head.fields[0] + '/' + d, []);
-    entries.slice().sort(function (a, b) { return a.index - b.index; })
-      .forEach(function (entry) { addScores(vectors, entry, head); });
+    const postings = new Map(terms.map(function (entry) { return [entry, emptyPosting(entry, head)]; }));
+    terms.slice().sort(function (a, b) { return a.index - b.index; }).forEach(function (entry) {
+      entry.fields.forEach(function (values, f) {
+        const posting = postings.get(entry)[head.fields[f]];
+        values.documents.forEach(function (d, i) {
+          if (!keeps(d)) return;
+          posting[d] = NOTHING;
+          const key = head.fields[f] + '/' + d;
+          if (!vectors.has(key)) vectors.set(key, []);
+          vectors.get(key).push(entry.index, values.scores[i]);
+        });
+      });
+    });
     return lunr.Index.load({
       version: lunr.version,
       fields: head.fields,
       fieldVectors: [...vectors],
-      invertedIndex: entries.map(function (entry) { return [entry.term, posting(entry, head)]; }),
+      invertedIndex: terms.map(function (entry) { return [entry.term, postings.get(entry)]; }),
       pipeline: ['stemmer']
     });
   }
 
-  function posting(entry, head) {
-    const result = { _index: entry.index };
-    head.fields.forEach(function (field, f) {
-      const documents = result[field] = {};
-      entry.fields[f].documents.forEach(function (d) { documents[d] = NOTHING; });
-    });
-    return result;
-  }
-
-  function addScores(vectors, entry, head) {
-    const matches = entry.fields.reduce(function (sum, f) { return sum + f.documents.length; }, 0);
-    const idf = Math.log(1 + Math.abs((head.documents - matches + 0.5) / (matches + 0.5)));
-    entry.fields.forEach(function (postings, f) {
-      postings.documents.forEach(function (d, i) {
-        const count = postings.counts[i];
-        const score = idf * ((head.k1 + 1) * count) / (head.norms[f][d] + count) * head.boosts[f];
-        const key = head.fields[f] + '/' + d;
-        if (!vectors.has(key)) vectors.set(key, []);
-        vectors.get(key).push(entry.index, Math.round(score * 1000) / 1000);
-      });
-    });
+  function emptyPosting(entry, head) {
+    const posting = { _index: entry.index };
+    head.fields.forEach(function (field) { posting[field] = {}; });
+    return posting;
   }
 
   guide.searchIndex = {
-    numbers: numbers, prepare: prepare, fileOf: fileOf, readTerms: readTerms, readWords: readWords, build: smallIndex
+    numbers: numbers, prepare: prepare, fileOf: fileOf, readTerms: readTerms, readWords: readWords,
+    readValues: readValues, build: build
   };
 })(globalThis);

@@ -142,22 +142,22 @@
     return missing <= edits;
   }
 
-  /** Leaves out what would load too much, and says so. */
-  function limited(clause, need, limits) {
-    if (need.files.length <= place.most) return need;
-    limits.push({ term: clause.term, why: 'wide' });
-    return { files: [], wants: function () { return false; } };
+  /** Whether a clause may load its files; when that would be too many, it is named. */
+  function isNarrow(part, limits) {
+    if (part.need.files.length <= place.most) return true;
+    limits.push({ term: part.clause.term, why: 'wide' });
+    return false;
   }
 
-  function termsOf(head, required) {
-    const files = new Set([].concat(...required.map(function (need) { return need.files; })));
+  function loadTerms(head, parts) {
+    const files = new Set([].concat(...parts.map(function (part) { return part.need.files; })));
     const loads = [...files].filter(function (file) { return file < head.terms.length; })
       .sort(function (a, b) { return a - b; })
       .map(function (file) { return shard('terms-' + file, head.terms[file], index.readTerms); });
     return Promise.all(loads).then(function (shards) {
-      return [].concat(...shards).filter(function (entry) {
-        return required.some(function (need) { return need.wants(entry.term); });
-      });
+      return [].concat(...shards)
+        .filter(function (entry) { return parts.some(function (part) { return part.need.wants(entry.term); }); })
+        .map(function (entry) { return index.readValues(entry, head); });
     });
   }
 
@@ -187,25 +187,41 @@
     });
   }
 
-  function answer(head, query, limits, cards) {
+  function answer(head, query, limits, count) {
     return Promise.all(query.clauses.map(function (clause) {
-      return needs(head, clause).then(function (need) { return limited(clause, need, limits); });
-    })).then(function (required) {
-      return termsOf(head, required);
-    }).then(function (terms) {
-      const ranked = index.build(head, terms, query.isNegated())
-        .query(function (q) { query.clauses.forEach(function (clause) { q.clause(clause); }); });
-      return Promise.all(ranked.slice(0, cards).map(function (result) { return withCard(head, result); }))
-        .then(function (results) { return { total: ranked.length, results: results, limits: limits, refused: '' }; });
+      return needs(head, clause).then(function (need) { return { clause: clause, need: need }; });
+    })).then(function (all) {
+      const parts = all.filter(function (part) { return isNarrow(part, limits); });
+      const leftOnlyProhibited = parts.length < all.length && parts.every(isProhibited);
+      if (parts.length === 0 || leftOnlyProhibited) return { total: 0, results: [] };
+      return loadTerms(head, parts).then(function (terms) { return rank(head, parts, terms, count); });
+    }).then(function (ranked) {
+      return Promise.all(ranked.results.map(function (result) { return withCard(head, result); }))
+        .then(function (results) { return { total: ranked.total, results: results, limits: limits, refused: '' }; });
     });
   }
 
+  function isProhibited(part) {
+    return part.clause.presence === lunr.Query.presence.PROHIBITED;
+  }
+
+  /** A search that only prohibits finds every other page, all of them equal; there is nothing to narrow down. */
+  function rank(head, parts, terms, count) {
+    const negated = parts.every(isProhibited);
+    const best = negated ? { keeps: function () { return true; } } : guide.searchBest(head, parts.map(function (part) {
+      return { clause: part.clause, terms: terms.filter(function (entry) { return part.need.wants(entry.term); }) };
+    }), count);
+    const results = index.build(head, terms, best.keeps, negated)
+      .query(function (query) { parts.forEach(function (part) { query.clause(part.clause); }); });
+    return { total: negated ? results.length : best.total, results: results.slice(0, count) };
+  }
+
   /**
-   * @param {string | object[]} request a query in lunr's language, or clauses
-   * @param {number} [cards] how many results to give; default 10
+   * @param {string | object[]} request a query in lunr's language, or clauses; one that asks for nothing finds nothing
+   * @param {number} [count] how many results to give; default 10
    * @returns {Promise<Answer>} rejected only when a file cannot be loaded
    */
-  function find(request, cards) {
+  function find(request, count) {
     return open().then(function (head) {
       const limits = [];
       let query;
@@ -215,7 +231,7 @@
         if (!(refusal instanceof lunr.QueryParseError)) throw refusal;
         return { total: 0, results: [], limits: limits, refused: refusal.message };
       }
-      return answer(head, query, limits, cards === undefined ? 10 : cards);
+      return answer(head, query, limits, count === undefined ? 10 : count);
     });
   }
 

@@ -8,7 +8,7 @@ using Microsoft.Build.Framework;
 using Microsoft.Build.Utilities;
 
 /// <summary>
-/// Turns catalogue.txt into the bytes that CatalogueData reads: deflated, little-endian; the number of rows; one column each
+/// Turns catalogue.txt into the bytes that CatalogueData reads: their length, then deflated, little-endian: the number of rows; one column each
 /// of code, head and condition, rows in the order of the printed codes; then the heads and the condition keys, one a line.
 /// </summary>
 public sealed class PackCatalogue : Task
@@ -59,9 +59,8 @@ public sealed class PackCatalogue : Task
     {
         var circuit = "circuit ";
         var keys = rows.Values.Select(r => Bare(r.Condition, circuit)).Distinct().OrderBy(k => k, StringComparer.Ordinal).ToList();
-        using (var file = File.Create(Packed))
-        using (var deflate = new DeflateStream(file, CompressionLevel.Optimal))
-        using (var writer = new BinaryWriter(deflate, new UTF8Encoding(false)))
+        var bytes = new MemoryStream();
+        using (var writer = new BinaryWriter(bytes, new UTF8Encoding(false), leaveOpen: true))
         {
             writer.Write((ushort)rows.Count);
             WriteColumn(writer, rows.Keys.Select(Value));
@@ -71,6 +70,12 @@ public sealed class PackCatalogue : Task
             foreach (var row in rows.Values)
                 writer.Write((byte)(row.Support | (row.Condition == "circuit" || row.Condition.StartsWith(circuit, StringComparison.Ordinal) ? 4 : 0)));
             writer.Write(Encoding.UTF8.GetBytes(string.Join("\n", keys) + "\n\n" + string.Join("\n", heads) + "\n"));
+        }
+        using (var file = File.Create(Packed))
+        {
+            file.Write(BitConverter.GetBytes((int)bytes.Length), 0, sizeof(int));
+            using (var deflate = new DeflateStream(file, CompressionLevel.Optimal))
+                bytes.WriteTo(deflate);
         }
     }
 

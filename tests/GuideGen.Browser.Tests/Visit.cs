@@ -1,0 +1,49 @@
+using Microsoft.Playwright;
+
+namespace GuideGen.Browser.Tests;
+
+/// <summary>One visitor's page, and what the browser complained of or asked for elsewhere meanwhile.</summary>
+public sealed class Visit : IAsyncDisposable
+{
+    readonly IBrowserContext context;
+    readonly string root;
+    readonly List<string> complaints = [];
+
+    public Visit(IBrowserContext context, IPage page, string root)
+    {
+        (this.context, Page, this.root) = (context, page, root);
+        page.Console += (_, message) =>
+        {
+            if (message.Type is "error" or "warning") complaints.Add($"{message.Type}: {message.Text}");
+        };
+        page.PageError += (_, error) => complaints.Add("uncaught: " + error);
+        page.RequestFailed += (_, request) => complaints.Add($"failed: {request.Url}");
+        page.Response += (_, response) =>
+        {
+            if (response.Status >= 400) complaints.Add($"{response.Status}: {response.Url}");
+        };
+        context.Request += (_, request) =>
+        {
+            if (!request.Url.StartsWith(root, StringComparison.Ordinal)) complaints.Add("left the site: " + request.Url);
+        };
+    }
+
+    public IPage Page { get; }
+
+    /// <summary>Where the page is, from the site's root.</summary>
+    public string Address => Page.Url[root.Length..];
+
+    public Task Open(string address) => Page.GotoAsync(root + address);
+
+    /// <summary>Follows a link, and waits until the page is there.</summary>
+    public async Task Follow(ILocator link, string address)
+    {
+        await link.ClickAsync();
+        await Page.WaitForURLAsync(root + address);
+    }
+
+    /// <summary>No error in the console, no missing file, no request to anywhere else.</summary>
+    public void IsClean() => Assert.Empty(complaints);
+
+    public async ValueTask DisposeAsync() => await context.DisposeAsync();
+}

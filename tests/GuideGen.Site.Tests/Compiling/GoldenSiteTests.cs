@@ -1,0 +1,42 @@
+using System.Text.RegularExpressions;
+using GuideGen.Site.Rendering;
+using GuideGen.Testing;
+
+namespace GuideGen.Site.Tests.Compiling;
+
+/// <summary>What a reader of the small guide gets, byte by byte. Accept a wanted change as <see cref="Golden"/> says.</summary>
+public sealed partial class GoldenSiteTests
+{
+    const string Assets = "assets/";
+
+    /// <summary>Lists of standard codes are the same for every guide, and long: one of them stands for all.</summary>
+    const string OneCodeList = "codes/p02.html";
+
+    [Fact]
+    public void The_small_guide_becomes_the_expected_site()
+    {
+        var made = CompiledSite.Of(Guides.Small).Files
+            .Where(f => !f.Key.StartsWith(Assets, StringComparison.Ordinal) && (f.Key == OneCodeList || !CodeList().IsMatch(f.Key)))
+            .ToDictionary();
+
+        Assert.Empty(Golden.Differences(Repository.PathTo("tests", "GuideGen.Site.Tests", "Golden"), made));
+    }
+
+    // The theme's own files are not in the golden folder a second time: here they are compared where they come from.
+    [Fact]
+    public void Styles_and_scripts_are_the_files_of_the_theme()
+    {
+        var theme = ThemeFiles.BuiltIn;
+        var expected = theme.Below("style").Concat(theme.Below("script")).Select(f => Assets + Path.GetFileName(f)).Order(StringComparer.Ordinal);
+        var made = CompiledSite.Of(Guides.Small).Files.Where(f => f.Key.StartsWith(Assets, StringComparison.Ordinal)).ToList();
+
+        Assert.Equal(expected, made.Select(m => m.Key));
+        Assert.All(made, m => Assert.Equal(File.ReadAllBytes(FileOf(m.Key)), m.Value));
+    }
+
+    [GeneratedRegex("^(codes/...|data/standard-codes)[.]")]
+    private static partial Regex CodeList();
+
+    static string FileOf(string address) =>
+        Directory.EnumerateFiles(Repository.PathTo("themes", "workshop"), Path.GetFileName(address), SearchOption.AllDirectories).Single();
+}

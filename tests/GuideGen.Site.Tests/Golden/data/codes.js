@@ -1,0 +1,1 @@
+((globalThis.GuideGen ??= {}).data ??= {}).codes = [{"code":"P0234","meaning":"Turbocharger or supercharger A boost: pressure too high (overboost)","href":"codes/p0234.html"},{"code":"P0299","meaning":"Boost too low","href":"codes/p0299.html"},{"code":"P1A42","meaning":"Boost path, self-check not finished","href":"codes/p1a42.html"}];

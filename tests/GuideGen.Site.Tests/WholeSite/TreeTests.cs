@@ -1,0 +1,68 @@
+using AngleSharp.Dom;
+using GuideGen.Guide.Model;
+using GuideGen.Site.Planning;
+using GuideGen.Site.Tests.Compiling;
+
+namespace GuideGen.Site.Tests.WholeSite;
+
+/// <summary>A tree can be walked by its links alone, without script.</summary>
+public sealed class TreeTests
+{
+    public static TheoryData<string> All => [Guides.Small, Guides.Demo, Guides.Hostile];
+
+    [Theory, MemberData(nameof(All))]
+    public void The_first_step_on_the_page_is_where_the_walk_begins(string guide) => Each(guide, (tree, document) =>
+        Assert.Equal(tree.Start.Value, document.QuerySelectorAll("main [id]").First(e => tree.Find(e.Id!) is not null).Id));
+
+    [Theory, MemberData(nameof(All))]
+    public void Links_lead_from_the_first_step_to_every_other(string guide) => Each(guide, (tree, document) =>
+    {
+        var reached = new HashSet<string> { tree.Start.Value };
+        var open = new Queue<string>(reached);
+        while (open.TryDequeue(out var step))
+        {
+            foreach (var to in LinksOf(document, step).Where(h => h.StartsWith('#')).Select(h => h[1..]).Where(reached.Add)) open.Enqueue(to);
+        }
+
+        Assert.Equal(tree.Nodes.Select(n => n.Key.Value).Order(StringComparer.Ordinal), reached.Order(StringComparer.Ordinal));
+    });
+
+    [Theory, MemberData(nameof(All))]
+    public void Each_answer_links_to_the_step_it_leads_to(string guide) => Each(guide, (tree, document) =>
+        Assert.All(tree.Nodes.Where(n => n.Value is AskNode), node =>
+        {
+            var links = document.GetElementById(node.Key.Value)!.QuerySelectorAll("a[href^='#']");
+            Assert.All(((AskNode)node.Value).Answers, a => Assert.Contains(links, l => l.GetAttribute("href") == "#" + a.Value.Value && l.TextContent.Contains(a.Key.Value, StringComparison.Ordinal)));
+            Assert.Equal(node.Value.Ways.Count(), links.Length);
+        }));
+
+    [Theory, MemberData(nameof(All))]
+    public void Each_last_step_says_what_was_found_or_where_to_go_on(string guide)
+    {
+        var site = CompiledSite.Of(guide);
+
+        Each(guide, (tree, document) => Assert.All(tree.Nodes.Where(n => !n.Value.Ways.Any()), node =>
+        {
+            var step = document.GetElementById(node.Key.Value)!;
+            var links = LinksOf(document, node.Key.Value);
+            if (node.Value is AdviceNode advice) Assert.Contains(advice.Advice.Value, step.TextContent, StringComparison.Ordinal);
+            else Assert.Contains(Addresses.Relative(Addresses.Of(tree), Addresses.Of(Target(site.Guide, node.Value))), links);
+        }));
+    }
+
+    static IGuideEntry Target(GuideContent guide, TreeNode node) => node switch
+    {
+        FaultNode fault => guide.Faults.Find(fault.Fault.Value)!,
+        JoinNode join => guide.Trees.Find(join.Tree.Value)!,
+        _ => throw new ArgumentOutOfRangeException(nameof(node)),
+    };
+
+    static IEnumerable<string> LinksOf(IDocument document, string step) =>
+        document.GetElementById(step)!.QuerySelectorAll("a[href]").Select(a => a.GetAttribute("href")!);
+
+    static void Each(string guide, Action<Tree, IDocument> check)
+    {
+        var site = CompiledSite.Of(guide);
+        Assert.All(site.Guide.Trees.All, tree => check(tree, site.Pages[Addresses.Of(tree)].Document));
+    }
+}
