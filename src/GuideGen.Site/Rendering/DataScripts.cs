@@ -56,7 +56,7 @@ sealed class DataScripts(SitePlan plan, Theme theme)
         {
             json.WritePropertyName(key);
             if (value is ScriptObject group) Write(json, group);
-            else json.WriteStringValue((string)value);
+            else json.WriteStringValue((string?)value);
         }
 
         json.WriteEndObject();

@@ -14,9 +14,8 @@ static class ServiceWorker
     /// <summary>What stays if a device has no room for the rest: the start page, codes and safety, with what they are drawn from.</summary>
     static readonly string[] EssentialPages = ["index.html", "codes.html", "safety.html", "404.html", WebManifest.Address];
 
-    /// <param name="hashes">SHA-256 of every other file of the site.</param>
-    public static SiteFile Of(ThemeFiles theme, IReadOnlyDictionary<string, byte[]> hashes) =>
-        new(Address, () => Encoding.UTF8.GetBytes($"const GUIDE = {List(hashes)};\n{theme.Text(Source)}"));
+    public static ClosingFile Of(ThemeFiles theme) =>
+        new(Address, hashes => Encoding.UTF8.GetBytes($"const GUIDE = {List(hashes)};\n{theme.Text(Source)}"));
 
     static string List(IReadOnlyDictionary<string, byte[]> hashes)
     {

@@ -18,6 +18,8 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
         WebManifest.Of(plan.Guide),
     ];
 
+    public ClosingFile Closing() => ServiceWorker.Of(theme.Files);
+
     public string Draw(PlannedPage page)
     {
         var view = new ViewContext(plan, theme, page.Address);
