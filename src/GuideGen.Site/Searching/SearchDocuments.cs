@@ -49,7 +49,8 @@ sealed class SearchDocuments
         var meaning = CodeWords.MeaningOf(view, page.Code);
         ImmutableArray<string> codes = [page.Code.ToString()];
         var summary = page.Own?.Summary.Value ?? string.Join(", ", view.Plan.Relations.FaultsByCode[page.Code].Select(f => f.Fault.Name.Value));
-        var document = new SearchDocument(page.Address, meaning, codes, WithOtherNames(summary, meaning), "");
+        // A meaning is no name: a word in it must not outrank the page of a fault that bears the word in its name.
+        var document = new SearchDocument(page.Address, "", codes, WithOtherNames(meaning + ". " + summary, ""), "");
         return (document, new SearchCard(page.Address, meaning, NameKinds.Folder(ContentKind.Code), codes, Excerpt(summary)));
     }
 

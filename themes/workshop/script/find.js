@@ -36,7 +36,7 @@
     const code = document.createElement("code");
     code.textContent = found.code;
     const certainty = words().certainty[found.certainty];
-    const cover = found.own ? "" : words().standardOnly;
+    const cover = found.own ? "" : GuideGen.look.isMakers(found.code) ? words().makersOwn : words().standardOnly;
     return {
       href: GuideGen.look.hrefOf(found.code) ?? "codes.html",
       label: [code, " " + (meaning ?? words().noMeaning)],
@@ -109,6 +109,27 @@
     return fill(words().nothing, text.trim()) + " " + (near.length > 0 ? fill(words().nearest, near.join(", ")) : words().tryNext);
   }
 
+  /**
+   * Pages that have all words come before pages that have some; the last word may be unfinished.
+   * @param {string} text
+   */
+  async function findPages(text) {
+    const every = 2; // lunr.Query.presence.REQUIRED; lunr itself is not here before the first search
+    const whole = GuideGen.searchWords.plain(text);
+    const last = whole[whole.length - 1];
+    const attempts = last === undefined ? [] : [
+      whole.map((/** @type {object} */ c) => ({ ...c, presence: every })),
+      [...whole.slice(0, -1).map((/** @type {object} */ c) => ({ ...c, presence: every })), { term: last.term + "*", usePipeline: false, presence: every }],
+      GuideGen.searchWords.plain(text, true),
+    ];
+    const found = new Map();
+    for (const clauses of attempts) {
+      const { results } = await GuideGen.search.find(clauses, MOST_PAGES);
+      for (const page of results) if (!found.has(page.address)) found.set(page.address, page);
+    }
+    return [...found.values()];
+  }
+
   async function search() {
     const text = box.value, turn = ++asked;
     if (text.trim() === "") {
@@ -118,8 +139,9 @@
     await ready();
     const codes = GuideGen.look.find(text);
     const meanings = await Promise.all(codes.map((/** @type {Looked} */ c) => GuideGen.look.meaningOf(c.code)));
-    const pages = (await GuideGen.search.find(GuideGen.searchWords.plain(text, true), MOST_PAGES)).results;
-    const choices = [...codes.map((/** @type {Looked} */ c, /** @type {number} */ i) => codeChoice(c, meanings[i])), ...pages.map(pageChoice)];
+    const codeChoices = codes.map((/** @type {Looked} */ c, /** @type {number} */ i) => codeChoice(c, meanings[i]));
+    const pages = (await findPages(text)).filter(page => codeChoices.every(c => c.href !== page.address));
+    const choices = [...codeChoices, ...pages.slice(0, MOST_PAGES).map(pageChoice)];
     const message = choices.length > 0 ? fill(words().found, choices.length) : await tellNothing(text);
     // A later key has asked for something else meanwhile.
     if (turn !== asked) return;

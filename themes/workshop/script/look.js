@@ -69,8 +69,11 @@
     return GuideGen.load("data/codes/" + group.toLowerCase() + ".js").then(() => groups.get(group)?.[code.slice(3)] ?? null);
   }
 
+  /** @param {string} code */
+  const isMakers = code => /^(P1|P3[0-3]|[CBU][12])/.test(code);
+
   GuideGen.look = {
-    find, hrefOf, meaningOf, isAssigned,
+    find, isMakers, hrefOf, meaningOf, isAssigned,
     /** @param {string} group @param {Record<string, string>} meanings */
     take: (group, meanings) => groups.set(group, meanings),
     /** @param {string} code */

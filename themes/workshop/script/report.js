@@ -1,5 +1,5 @@
 /**
- * The report view: a whole report of a code reader, pasted, becomes a table of codes with their status in words, what they
+ * The report view: a whole report of a code reader, pasted, becomes a list of codes with their status in words, what they
  * mean here and which faults set them. What was pasted stays in the address of the page and goes nowhere else.
  */
 (function () {
@@ -33,25 +33,29 @@
 
   /** What the reader said of the code, in words an owner understands. @param {Find} find @returns {string} */
   function statusOf(find) {
-    const said = find.words.map(word => words().status[word]);
     const byte = find.status === undefined ? 0 : parseInt(find.status, 16);
     const bits = words().statusBits;
-    const set = Object.keys(bits).filter(bit => byte & (1 << Number(bit))).map(bit => bits[bit]);
-    return [...said, ...set].join("; ") || words().noStatus;
+    const first = [0, 3, 2, 4, 5, 6].find(bit => byte & (1 << bit));
+    return [...(first === undefined ? [] : [bits[first]]), ...find.words.map(word => words().status[word])].join("; ");
+  }
+
+  /** @param {{ name: string, href: string, likelihood: string }[]} faults */
+  function causes(faults) {
+    if (faults.length === 0) return [element("p", words().noFaults)];
+    return [element("p", words().causes), element("ul", ...faults.map(f => element("li", link(f.href, f.name), ", " + f.likelihood)))];
   }
 
   /** @param {Find} find @param {string | null} meaning */
-  function row(find, meaning) {
-    const faults = GuideGen.look.own(find.code)?.faults ?? [];
+  function item(find, meaning) {
+    const code = element("code", find.code + (find.failureType ? "-" + find.failureType : ""));
     const certainty = words().certainty[find.certainty];
-    const name = element("th", link(GuideGen.look.hrefOf(find.code), element("code", find.code + (find.failureType ? "-" + find.failureType : ""))));
-    name.setAttribute("scope", "row");
-    const what = element("td", meaning ?? words().noMeaning);
-    if (certainty) what.append(element("p", fill(certainty, find.code) + " “" + find.written + "”"));
-    if (find.module) what.append(element("p", fill(words().module, find.module)));
-    const causes = faults.length === 0 ? words().noFaults
-      : element("ul", ...faults.map((/** @type {{ name: string, href: string, likelihood: string }} */ f) => element("li", link(f.href, f.name), " " + f.likelihood)));
-    return element("tr", name, what, element("td", statusOf(find)), element("td", causes));
+    const stands = statusOf(find);
+    return element("li",
+      element("h3", link(GuideGen.look.hrefOf(find.code), code), " " + (meaning ?? words().noMeaning)),
+      ...(certainty ? [element("p", fill(certainty, find.code) + " “" + find.written + "”")] : []),
+      ...(find.module ? [element("p", fill(words().module, find.module))] : []),
+      ...(stands ? [element("p", fill(words().stands, stands))] : []),
+      ...causes(GuideGen.look.own(find.code)?.faults ?? []));
   }
 
   async function read() {
@@ -60,8 +64,7 @@
     await GuideGen.loadCodes();
     const { finds, answers } = GuideGen.codes.readPage(text, "freeText");
     const meanings = await Promise.all(finds.map((/** @type {Find} */ f) => GuideGen.look.meaningOf(f.code)));
-    const body = /** @type {HTMLElement} */ (result.querySelector("tbody"));
-    body.replaceChildren(...finds.map((/** @type {Find} */ f, /** @type {number} */ i) => row(f, meanings[i])));
+    result.replaceChildren(...finds.map((/** @type {Find} */ f, /** @type {number} */ i) => item(f, meanings[i])));
     result.hidden = finds.length === 0;
     const nothing = answers.length > 0 ? words().emptyAnswer : words().noCodes;
     status.textContent = text.trim() === "" ? "" : finds.length > 0 ? fill(words().codesFound, finds.length) : nothing;
