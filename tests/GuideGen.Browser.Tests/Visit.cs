@@ -35,11 +35,11 @@ public sealed class Visit : IAsyncDisposable
 
     public Task Open(string address) => Page.GotoAsync(root + address);
 
-    /// <summary>Follows a link, and waits until the page is there.</summary>
+    /// <summary>Follows a link, and waits until the address has changed; what is looked for there is waited for by itself.</summary>
     public async Task Follow(ILocator link, string address)
     {
         await link.ClickAsync();
-        await Page.WaitForURLAsync(root + address);
+        await Page.WaitForURLAsync(root + address, new() { WaitUntil = WaitUntilState.Commit });
     }
 
     /// <summary>No error in the console, no missing file, no request to anywhere else.</summary>

@@ -1,6 +1,7 @@
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
+using GuideGen.Guide.Text;
 
 namespace GuideGen.Guide.Inspection;
 
@@ -18,7 +19,7 @@ sealed class HazardTextInspection : IInspection
     {
         var body = page.Origin.Body;
         var words = SafetyInspection.HandsOnSections(page).SelectMany(s => Words.In(page.Origin.Source, body.RunsOf(s))).ToList();
-        var declared = page.Hazards.Select(h => h.Value).ToHashSet(StringComparer.Ordinal);
+        var declared = page.Hazards.Concat(HazardsOfSetup(guide, page)).Select(h => h.Value).ToHashSet(StringComparer.Ordinal);
         return
             from found in finder.Find(words)
             where !declared.Contains(found.Tag)
@@ -27,4 +28,9 @@ sealed class HazardTextInspection : IInspection
             let finding = Rules.HazardUndeclared.At(page.Origin.Source.Span(first.Start, first.Length), first.Phrase, same.Key)
             select SafetyInspection.Weigh(finding.Concerning(same.Key), guide.Hazards[same.Key]);
     }
+
+    /// <summary>A shared preparation brings its own hazards: their cautions stand on the page of every check that needs it.</summary>
+    static IEnumerable<Located<string>> HazardsOfSetup(GuideContent guide, IHandsOnPage page) => page is Check check
+        ? from s in guide.Vehicle.Setups where check.Setup.Any(c => c.Value == s.Key.Value) from h in s.Value.Hazards select h
+        : [];
 }

@@ -67,6 +67,19 @@ public sealed class FolderTargetTests : IDisposable
         Assert.Equal(["album/photo.jpg: a photo", "out/index.html: new", "out/nowhere -> not-there", $"out/photos -> {album}", "out/round -> ."], site.Everything());
     }
 
+    [Fact]
+    public void A_link_in_the_place_of_one_of_our_folders_is_not_followed()
+    {
+        site.Write(File("faults/hose.html", "old"), File("index.html", "old"));
+        var album = Directory.CreateDirectory(Path.Combine(site.Parent, "album")).FullName;
+        System.IO.File.WriteAllText(Path.Combine(album, "photo.jpg"), "a photo");
+        Directory.Delete(site.PathTo("faults"), recursive: true);
+        Directory.CreateSymbolicLink(site.PathTo("faults"), album);
+        site.Write(File("index.html", "new"));
+
+        Assert.Equal(["album/photo.jpg: a photo", $"out/faults -> {album}", "out/index.html: new"], site.Everything());
+    }
+
     [Theory]
     [InlineData("index.html")]
     [InlineData("faults")]

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+
+namespace GuideGen.Diagnosis.Evidence;
+
+/// <summary>
+/// Partial pooling: a variant with few cases leans on all variants together, one with many stands on its own.
+/// The prior of a variant is the mean over all variants, worth some cases (B. Efron, C. Morris 1975,
+/// JASA 70:311-319, for the idea of shrinkage).
+/// </summary>
+public static class Pooling
+{
+    static readonly ImmutableArray<double> Candidates = [1, 2, 4, 8, 16, 32, 64];
+
+    /// <param name="all">All variants together.</param>
+    /// <param name="worth">How many cases the whole weighs as; see <see cref="ChooseWorth"/>.</param>
+    /// <param name="cases">The variant's own cases by cause.</param>
+    /// <param name="absent">Causes that this variant cannot have; their share is 0 and the others take it up.</param>
+    public static CausePosterior ForVariant(
+        CausePosterior all, double worth, IReadOnlyDictionary<string, int> cases, IReadOnlySet<string>? absent = null)
+    {
+        var possible = all.Causes.Where(c => absent?.Contains(c.Id) != true).ToImmutableArray();
+        double sum = possible.Sum(c => all.Mean(c.Id));
+        return new(all.Causes.Select(c => possible.Contains(c)
+            ? new CauseCount(c.Id, sum == 0 ? 0 : worth * all.Mean(c.Id) / sum, cases.GetValueOrDefault(c.Id))
+            : new CauseCount(c.Id, 0, 0)));
+    }
+
+    /// <summary>
+    /// The worth (1, 2, 4, to 64 cases) under which each case is best foretold by the others (leave-one-out log
+    /// score). Where two do equally well, or there is no case, the greater one: rather pool than trust little.
+    /// </summary>
+    /// <param name="belief">The author's opinion over all variants, by cause, in equivalent cases.</param>
+    /// <param name="variants">Cases by cause, for each variant.</param>
+    public static double ChooseWorth(
+        IReadOnlyDictionary<string, double> belief, IReadOnlyList<IReadOnlyDictionary<string, int>> variants)
+    {
+        var totals = variants.SelectMany(v => v).GroupBy(c => c.Key, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.Sum(c => c.Value), StringComparer.Ordinal);
+        double mass = belief.Values.Sum() + totals.Values.Sum();
+        double Score(double worth) => variants.Sum(variant =>
+        {
+            int own = variant.Values.Sum();
+            return variant.Where(c => c.Value > 0).Sum(c =>
+            {
+                // The case that is foretold has been taken out of the variant and of the whole.
+                double parent = mass > 1 ? (belief.GetValueOrDefault(c.Key) + totals[c.Key] - 1) / (mass - 1) : 0;
+                return c.Value * Math.Log(Math.Max(1e-12, (worth * parent + c.Value - 1) / (worth + own - 1)));
+            });
+        });
+
+        return Candidates.Select(k => (Worth: k, Score: Score(k)))
+            .Aggregate((best, next) => next.Score >= best.Score - 1e-12 ? next : best).Worth;
+    }
+}

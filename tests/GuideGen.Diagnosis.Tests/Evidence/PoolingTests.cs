@@ -1,0 +1,44 @@
+using GuideGen.Diagnosis.Evidence;
+
+namespace GuideGen.Diagnosis.Tests.Evidence;
+
+public sealed class PoolingTests
+{
+    static readonly CausePosterior All = new([new("hose", 1, 14), new("sensor", 1, 4)]);
+
+    [Fact]
+    public void Variant_without_cases_takes_over_the_whole() =>
+        Assert.Equal(0.75, Pooling.ForVariant(All, 8, Cases(0, 0)).Mean("hose"), 1e-12);
+
+    // Arithmetic: (8 * 0.75 + 1) / (8 + 4).
+    [Fact]
+    public void Variant_with_few_cases_lies_between_its_own_and_the_whole() =>
+        Assert.Equal(7.0 / 12, Pooling.ForVariant(All, 8, Cases(1, 3)).Mean("hose"), 1e-12);
+
+    [Fact]
+    public void Part_that_a_variant_lacks_has_no_share_and_leaves_it_to_the_others()
+    {
+        CausePosterior pooled = Pooling.ForVariant(All, 8, Cases(0, 0), new HashSet<string> { "sensor" });
+
+        Assert.Equal(0, pooled.Mean("sensor"));
+        Assert.Equal(1, pooled.Mean("hose"));
+    }
+
+    [Fact]
+    public void Variants_alike_are_pooled_and_variants_unlike_are_not()
+    {
+        Dictionary<string, double> belief = new() { ["hose"] = 1, ["sensor"] = 1 };
+
+        double alike = Pooling.ChooseWorth(belief, [Cases(6, 2), Cases(6, 2), Cases(6, 2)]);
+        double unlike = Pooling.ChooseWorth(belief, [Cases(12, 0), Cases(0, 12), Cases(6, 6)]);
+
+        Assert.Equal(64, alike);
+        Assert.Equal(1, unlike);
+    }
+
+    [Fact]
+    public void Without_cases_everything_is_pooled() =>
+        Assert.Equal(64, Pooling.ChooseWorth(new Dictionary<string, double> { ["hose"] = 1 }, []));
+
+    static Dictionary<string, int> Cases(int hose, int sensor) => new() { ["hose"] = hose, ["sensor"] = sensor };
+}

@@ -1,0 +1,114 @@
+using GuideGen.Diagnosis.Evidence;
+using GuideGen.Diagnosis.Ranking;
+
+namespace GuideGen.Diagnosis.Tests.Ranking;
+
+public sealed class FitAndScoreTests
+{
+    static readonly RankingModel Authored = RankingModel.Create(
+        [new("hose", 2), new("sensor", 1)],
+        1,
+        new()
+        {
+            Findings = [new("whistle", [0.75, 0.25, 0.5])],
+            Checks = [new("pressure", new(25), [new("leak", [0.9, 0.1, 0.1]), new("holds", [0.1, 0.9, 0.9])], [], [])],
+        });
+
+    // Source: definitions of both scores, worked by hand.
+    [Fact]
+    public void Scores_of_a_stated_distribution_are_met()
+    {
+        Assert.Equal(0.14, Scores.Brier([0.7, 0.2, 0.1], 0), 1e-12);
+        Assert.Equal(0.356675, Scores.Log([0.7, 0.2, 0.1], 0), 5e-7);
+    }
+
+    // Arithmetic: (4 * 0.75 + 1) / (4 + 2); an unknown finding adds nothing.
+    [Fact]
+    public void Cases_move_the_authors_numbers()
+    {
+        RankingModel fitted = ModelFit.Of(Authored,
+        [
+            Case("hose", RankingModels.Present("whistle").WithOutcome("pressure", "leak")),
+            Case("hose", Answers.Nothing.With("whistle", false)),
+            Case("hose", Answers.Nothing),
+            Case("mice", Answers.Nothing),
+        ]);
+
+        Assert.Equal([5, 1, 2], fitted.Hypotheses.Select(h => h.Prior));
+        Assert.Equal(4.0 / 6, fitted.Findings[0].Likelihoods[0], 1e-12);
+        Assert.Equal(0.25, fitted.Findings[0].Likelihoods[1], 1e-12);
+        Assert.Equal((4 * 0.9 + 1) / 5, fitted.Checks[0].Outcomes[0].Likelihoods[0], 1e-12);
+        Assert.Equal((4 * 0.1) / 5, fitted.Checks[0].Outcomes[1].Likelihoods[0], 1e-12);
+    }
+
+    [Fact]
+    public void Joint_table_moves_only_by_cases_that_know_all_its_members()
+    {
+        RankingModel authored = RankingModel.Create(
+            [new("hose", 1)],
+            1,
+            new()
+            {
+                Findings = [new("one", [0.5, 0.5]), new("two", [0.5, 0.5])],
+                Groups =
+                [
+                    new("both", GroupRule.Joint, ["one", "two"],
+                        [new("11", [0.4, 0.25]), new("10", [0.2, 0.25]), new("01", [0.2, 0.25]), new("00", [0.2, 0.25])]),
+                ],
+            });
+
+        RankingModel fitted = ModelFit.Of(
+            authored, [Case("hose", RankingModels.Present("one", "two")), Case("hose", RankingModels.Present("one"))]);
+
+        Assert.Equal((4 * 0.4 + 1) / 5, fitted.Groups[0].Joint[0].Likelihoods[0], 1e-12);
+        Assert.Equal(4 * 0.2 / 5, fitted.Groups[0].Joint[1].Likelihoods[0], 1e-12);
+    }
+
+    [Fact]
+    public void Each_case_is_ranked_by_a_model_that_has_not_seen_it()
+    {
+        List<int> sizes = [];
+        SolvedCase[] cases = [Case("hose", RankingModels.Present("whistle")), Case("sensor", Answers.Nothing.With("whistle", false))];
+
+        LeaveOneOut report = LeaveOneOut.Of([.. cases], others =>
+        {
+            sizes.Add(others.Count);
+            return ModelFit.Of(Authored, others);
+        });
+
+        Assert.Equal([1, 1], sizes);
+        Assert.Equal(2, report.First.Total);
+        Assert.Equal(new Proportion(2, 2), report.FirstThree);
+    }
+
+    // The model never changes here, so every number can be worked by hand: priors 2, 1, 1 of 4 and no findings.
+    [Fact]
+    public void Report_sums_hits_scores_and_reliability()
+    {
+        SolvedCase[] cases = [Case("hose", Answers.Nothing), Case("hose", Answers.Nothing), Case("sensor", Answers.Nothing), Case("mice", Answers.Nothing)];
+
+        LeaveOneOut report = LeaveOneOut.Of([.. cases], _ => Authored);
+
+        Assert.Equal(new Proportion(2, 4), report.First);
+        Assert.Equal(new Proportion(4, 4), report.FirstThree);
+        // 0.5, 0.25, 0.25: 0.375 when the first is true, 0.875 when another is.
+        Assert.Equal((0.375 * 2 + 0.875 * 2) / 4, report.Brier!.Value, 1e-12);
+        Assert.Equal((2 * Math.Log(2) + 2 * Math.Log(4)) / 4, report.LogScore!.Value, 1e-12);
+        Assert.Equal(new Proportion(2, 8), report.Reliability[2].CameTrue);
+        Assert.Equal(0.25, report.Reliability[2].MeanStated!.Value, 1e-12);
+        Assert.Equal(new Proportion(2, 4), report.Reliability[5].CameTrue);
+        Assert.Null(report.Reliability[9].MeanStated);
+    }
+
+    [Fact]
+    public void Without_cases_there_are_no_scores()
+    {
+        LeaveOneOut report = LeaveOneOut.Of([], _ => Authored);
+
+        Assert.Null(report.Brier);
+        Assert.Null(report.LogScore);
+        Assert.Null(report.First.Share);
+    }
+
+    static SolvedCase Case(string cause, Answers answers) => new("case", cause, answers);
+}

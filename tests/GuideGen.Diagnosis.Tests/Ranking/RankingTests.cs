@@ -1,0 +1,85 @@
+using GuideGen.Diagnosis.Ranking;
+
+namespace GuideGen.Diagnosis.Tests.Ranking;
+
+public sealed class RankingTests
+{
+    // Source: T. Mitchell 1997, Machine Learning, 6.9.1: a day that is sunny, cool, humid and windy.
+    [Fact]
+    public void Published_example_of_naive_bayes_is_met()
+    {
+        RankingModel model = RankingModels.Make(
+            [("yes", 9.0 / 14), ("no", 5.0 / 14)], 0,
+            ("sunny", [2.0 / 9, 3.0 / 5, 0.5]), ("cool", [3.0 / 9, 1.0 / 5, 0.5]),
+            ("humid", [3.0 / 9, 4.0 / 5, 0.5]), ("windy", [3.0 / 9, 3.0 / 5, 0.5]));
+
+        CauseRanking ranking = CauseRanking.Of(model, RankingModels.Present("sunny", "cool", "humid", "windy"));
+
+        Assert.Equal(["no", "yes", WeightedCause.SomethingElse], ranking.Causes.Select(c => c.Id));
+        Assert.Equal(0.795417349, ranking.ProbabilityOf("no"), 5e-10);
+        Assert.Equal(0.005291005 / 0.020571429, ranking.ProbabilityOf("yes") / ranking.ProbabilityOf("no"), 1e-7);
+    }
+
+    // Source: D. M. Eddy 1982, as restated by G. Gigerenzer, U. Hoffrage 1995, Psych. Rev. 102:684-704 (from memory).
+    [Fact]
+    public void Rare_fault_stays_improbable_after_one_positive_test()
+    {
+        RankingModel model = RankingModels.Make([("fault", 0.01)], 0.99, ("test", [0.8, 0.096]));
+
+        CauseRanking ranking = CauseRanking.Of(model, RankingModels.Present("test"));
+
+        Assert.Equal(0.077639752, ranking.ProbabilityOf("fault"), 5e-10);
+    }
+
+    // Arithmetic: log10(0.85 / 0.20), and the same with the other sign for the rival.
+    [Fact]
+    public void Weight_of_a_finding_is_the_log_of_its_ratio_against_the_best_other_cause()
+    {
+        RankingModel model = RankingModels.Make([("hose", 0.6), ("sensor", 0.35)], 0.05, ("whistle", [0.85, 0.20, 0.1]));
+
+        CauseRanking ranking = CauseRanking.Of(model, RankingModels.Present("whistle"));
+
+        Assert.Equal(0.6284, ranking.Causes[0].Weights.Single().Log10, 5.1e-5);
+        Assert.Equal(-0.6284, ranking.Causes[1].Weights.Single().Log10, 5.1e-5);
+    }
+
+    [Fact]
+    public void Impossible_and_certain_likelihoods_are_bounded()
+    {
+        RankingModel model = RankingModels.Make([("a", 1), ("b", 1)], 1, ("f", [0, 1, 0.5]));
+
+        Assert.Equal([0.005, 0.995, 0.5], model.Findings[0].Likelihoods);
+        Assert.InRange(CauseRanking.Of(model, RankingModels.Present("f")).ProbabilityOf("a"), 0.003, 0.004);
+    }
+
+    [Fact]
+    public void Cause_that_the_variant_cannot_have_is_ruled_out_by_its_prior()
+    {
+        RankingModel model = RankingModels.Make([("a", 1), ("b", 1)], 1, ("f", [0.9, 0.1, 0.5])).WithPriors([0, 1, 1]);
+
+        CauseRanking ranking = CauseRanking.Of(model, RankingModels.Present("f"));
+
+        Assert.Equal(0, ranking.ProbabilityOf("a"));
+        Assert.Equal(1, ranking.Causes.Sum(c => c.Probability), 1e-12);
+    }
+
+    [Fact]
+    public void Parts_that_do_not_fit_are_refused()
+    {
+        Finding fits = new("f", [0.5, 0.5]);
+        ModelParts[] broken =
+        [
+            new() { Findings = [new("f", [0.5])] },
+            new() { Findings = [new("f", [0.5, 1.5])] },
+            new() { Findings = [fits, fits] },
+            new() { Findings = [fits], Groups = [new("g", GroupRule.Strongest, ["strange"], [])] },
+            new() { Findings = [fits], Groups = [new("g", GroupRule.Joint, ["f"], [new("1", [1, 1])])] },
+            new() { Checks = [new("c", new(1), [new("o", [1, 1])], [], [])] },
+            new() { Checks = [new("c", new(1), [new("o", [0.5, 1]), new("p", [0.4, 0])], [], [])] },
+        ];
+
+        Assert.All(broken, parts =>
+            Assert.Throws<ArgumentException>(() => RankingModel.Create([new("a", 1)], 1, parts)));
+        Assert.Throws<ArgumentException>(() => RankingModel.Create([new("a", 0)], 0, new()));
+    }
+}
