@@ -130,11 +130,13 @@
     return [...found.values()];
   }
 
+  /** Shows what the text in the box finds. @returns {Promise<Choice[]>} */
   async function search() {
     const text = box.value, turn = ++asked;
     if (text.trim() === "") {
       status.textContent = "";
-      return show([]);
+      show([]);
+      return [];
     }
     await ready();
     const codes = GuideGen.look.find(text);
@@ -143,10 +145,12 @@
     const pages = (await findPages(text)).filter(page => codeChoices.every(c => c.href !== page.address));
     const choices = [...codeChoices, ...pages.slice(0, MOST_PAGES).map(pageChoice)];
     const message = choices.length > 0 ? fill(words().found, choices.length) : await tellNothing(text);
-    // A later key has asked for something else meanwhile.
-    if (turn !== asked) return;
-    show(choices);
-    status.textContent = message;
+    // A later key may have asked for something else meanwhile.
+    if (turn === asked) {
+      show(choices);
+      status.textContent = message;
+    }
+    return choices;
   }
 
   const run = () => { search().catch(() => { status.textContent = form.dataset.failed || ""; }); };
@@ -187,10 +191,9 @@
   });
   form.addEventListener("submit", event => {
     event.preventDefault();
-    search().then(() => {
-      const item = /** @type {HTMLElement | undefined} */ (list.children[Math.max(chosen, 0)]);
-      if (item?.dataset.href) open(item.dataset.href);
-    }).catch(() => { status.textContent = form.dataset.failed || ""; });
+    const item = /** @type {HTMLElement | undefined} */ (list.children[chosen]);
+    if (item?.dataset.href) return open(item.dataset.href);
+    search().then(choices => { if (choices.length > 0) open(choices[0].href); }).catch(() => { status.textContent = form.dataset.failed || ""; });
   });
   document.addEventListener("keydown", event => {
     const isTyping = /^(INPUT|TEXTAREA|SELECT)$/.test(/** @type {HTMLElement} */ (event.target).tagName);
