@@ -31,9 +31,10 @@ public static class SiteCompiler
         if (findings.Any(f => f.Severity == Severity.Error)) return new CompileResult(loaded.Guide, findings, 0);
         report.Report(CompileStage.Writing);
         var plan = SitePlan.Make(loaded.Guide);
-        var site = new SiteRenderer(plan, theme).Files().Concat(Pictures(loaded.Guide, files)).ToImmutableArray();
-        target.Write(site);
-        return new CompileResult(loaded.Guide, findings, site.Length);
+        var renderer = new SiteRenderer(plan, theme);
+        var site = renderer.Files().Concat(Pictures(loaded.Guide, files)).ToImmutableArray();
+        target.Write(site, renderer.Closing());
+        return new CompileResult(loaded.Guide, findings, site.Length + 1);
     }
 
     static IEnumerable<SiteFile> Pictures(GuideContent guide, IGuideFiles files) =>

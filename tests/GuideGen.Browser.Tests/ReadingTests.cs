@@ -10,8 +10,8 @@ public sealed class ReadingTests(BrowserHouse house)
     {
         await using var visit = await house.Visit(from);
         await visit.Open("index.html");
-        await visit.Page.FillAsync("#code-box", "P0299");
-        await visit.Follow(visit.Page.Locator("#code-answer a"), "codes/p0299.html");
+        await visit.Page.FillAsync("#_find-box", "P0299");
+        await visit.Follow(visit.Page.Locator("#_find-list li").First, "codes/p0299.html");
         await visit.Follow(visit.Page.Locator("main a[href='../faults/charge-air-hose-split.html']").First, "faults/charge-air-hose-split.html");
         Assert.Equal("Charge-air hose split or off", await visit.Page.Locator("h1").InnerTextAsync());
 
@@ -49,7 +49,7 @@ public sealed class ReadingTests(BrowserHouse house)
     {
         await using var visit = await house.Visit(from, new() { JavaScriptEnabled = false });
         await visit.Open("index.html");
-        Assert.False(await visit.Page.Locator("#code-box").IsVisibleAsync());
+        Assert.False(await visit.Page.Locator("#_find-box").IsVisibleAsync());
 
         await visit.Follow(visit.Page.Locator("main a[href='codes.html']"), "codes.html");
         await visit.Follow(visit.Page.Locator("main a[href='codes/p0299.html']"), "codes/p0299.html");

@@ -39,8 +39,10 @@ public sealed class Visit : IAsyncDisposable
     public async Task Follow(ILocator link, string address)
     {
         await link.ClickAsync();
-        await Page.WaitForURLAsync(root + address, new() { WaitUntil = WaitUntilState.Commit });
+        await IsAt(address);
     }
+
+    public Task IsAt(string address) => Assertions.Expect(Page).ToHaveURLAsync(root + address, new() { Timeout = 30_000 });
 
     /// <summary>No error in the console, no missing file, no request to anywhere else.</summary>
     public void IsClean() => Assert.Empty(complaints);

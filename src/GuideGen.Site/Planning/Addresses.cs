@@ -10,6 +10,8 @@ public static class Addresses
 
     public const string NotFound = "404.html";
 
+    public const string Report = "report.html";
+
     public const string Safety = "safety.html";
 
     public const string Terms = "terms.html";

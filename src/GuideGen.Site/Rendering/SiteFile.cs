@@ -4,3 +4,7 @@ namespace GuideGen.Site.Rendering;
 /// <param name="Address">Relative to the site's root, with forward slashes.</param>
 /// <param name="Read">Makes its bytes; asked once, so that no stage holds the whole site.</param>
 public sealed record SiteFile(string Address, Func<byte[]> Read);
+
+/// <summary>A file that speaks about all others, so it is made last.</summary>
+/// <param name="Make">Makes its bytes from the SHA-256 of every other file, by address.</param>
+public sealed record ClosingFile(string Address, Func<IReadOnlyDictionary<string, byte[]>, byte[]> Make);

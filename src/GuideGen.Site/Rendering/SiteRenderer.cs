@@ -13,9 +13,12 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
     public IEnumerable<SiteFile> Files() =>
     [
         .. plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p)))),
-        .. theme.Files.Below("style").Concat(theme.Files.Below("script")).Select(f => new SiteFile("assets/" + Path.GetFileName(f), () => theme.Files.Bytes(f))),
-        .. DataScripts.Of(plan, theme),
+        .. theme.Files.Below("style").Concat(theme.Files.Below("script").Where(f => f != ServiceWorker.Source)).Select(f => new SiteFile("assets/" + Path.GetFileName(f), () => theme.Files.Bytes(f))),
+        .. new DataScripts(plan, theme).Files(),
+        WebManifest.Of(plan.Guide),
     ];
+
+    public ClosingFile Closing() => ServiceWorker.Of(theme.Files);
 
     public string Draw(PlannedPage page)
     {
@@ -41,6 +44,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
         SinglePage { Template: "home" } => OverviewViews.Home(view),
         SinglePage { Template: "codes" } => OverviewViews.Codes(view),
         SinglePage { Template: "conditions" } => CodeGroupView.Conditions(view),
+        SinglePage { Template: "report" } => OverviewViews.Report(view),
         SinglePage { Template: "safety" } => OverviewViews.Safety(view),
         SinglePage { Template: "terms" } => OverviewViews.Terms(view),
         SinglePage { Template: "not-found" } => OverviewViews.NotFound(view),

@@ -59,6 +59,12 @@ static class OverviewViews
         })),
     };
 
+    public static ScriptObject Report(ViewContext view) => new()
+    {
+        ["name"] = view.Words["report.title"],
+        ["summary"] = view.Words["report.summary"],
+    };
+
     public static ScriptObject NotFound(ViewContext view) => new()
     {
         ["name"] = view.Words["not-found.title"],

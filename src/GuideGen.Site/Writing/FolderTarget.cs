@@ -15,15 +15,15 @@ public sealed class FolderTarget(string folder, int threads) : ISiteTarget
 
     readonly StagingFolder staging = new(folder);
 
-    public void Write(IReadOnlyList<SiteFile> files)
+    public void Write(IReadOnlyList<SiteFile> files, ClosingFile? closing = null)
     {
         using var claim = staging.Claim();
         staging.Recover();
-        RefuseIfInTheWay(files);
+        RefuseIfInTheWay(files.Select(f => f.Address).Concat(closing is null ? [] : [closing.Address]));
         staging.Begin();
         try
         {
-            WriteAll(files);
+            WriteAll(files, closing);
         }
         catch
         {
@@ -34,22 +34,24 @@ public sealed class FolderTarget(string folder, int threads) : ISiteTarget
         staging.SwapIn();
     }
 
-    void WriteAll(IReadOnlyList<SiteFile> files)
+    void WriteAll(IReadOnlyList<SiteFile> files, ClosingFile? closing)
     {
         foreach (var folderOfFile in files.Select(f => Path.GetDirectoryName(staging.PathOf(f.Address))!).Distinct()) Directory.CreateDirectory(folderOfFile);
-        var hashes = new ConcurrentBag<KeyValuePair<string, byte[]>>();
-        SideBySide.ForEach(files, threads, file =>
-        {
-            var bytes = file.Read();
-            File.WriteAllBytes(staging.PathOf(file.Address), bytes);
-            hashes.Add(new(file.Address, SiteManifest.HashOf(bytes)));
-        });
+        var hashes = new ConcurrentDictionary<string, byte[]>();
+        SideBySide.ForEach(files, threads, file => Put(file.Address, file.Read()));
+        if (closing is not null) Put(closing.Address, closing.Make(hashes));
         SiteManifest.WriteTo(staging.Growing, hashes);
+
+        void Put(string address, byte[] bytes)
+        {
+            File.WriteAllBytes(staging.PathOf(address), bytes);
+            hashes[address] = SiteManifest.HashOf(bytes);
+        }
     }
 
-    void RefuseIfInTheWay(IReadOnlyList<SiteFile> files)
+    void RefuseIfInTheWay(IEnumerable<string> addresses)
     {
-        var foreign = new ForeignFiles(folder).InTheWayOf(files.Select(f => f.Address));
+        var foreign = new ForeignFiles(folder).InTheWayOf(addresses);
         if (foreign.Count == 0) return;
         var more = foreign.Count > NamedInMessage ? $" and {foreign.Count - NamedInMessage} more" : "";
         throw new SiteRefusedException(

@@ -8,7 +8,8 @@ namespace GuideGen.Site.Writing;
 public interface ISiteTarget
 {
     /// <exception cref="SiteRefusedException">The target is not ours to write.</exception>
-    void Write(IReadOnlyList<SiteFile> files);
+    /// <param name="closing">Made last, from the hashes of all others; null for a site that has none.</param>
+    void Write(IReadOnlyList<SiteFile> files, ClosingFile? closing = null);
 }
 
 /// <summary>Keeps a site in memory, for tests and for measuring.</summary>
@@ -16,10 +17,11 @@ public sealed class MemoryTarget(int threads) : ISiteTarget
 {
     public ImmutableSortedDictionary<string, byte[]> Files { get; private set; } = ImmutableSortedDictionary<string, byte[]>.Empty;
 
-    public void Write(IReadOnlyList<SiteFile> files)
+    public void Write(IReadOnlyList<SiteFile> files, ClosingFile? closing = null)
     {
         var written = new ConcurrentDictionary<string, byte[]>();
         SideBySide.ForEach(files, threads, f => written[f.Address] = f.Read());
+        if (closing is not null) written[closing.Address] = closing.Make(written.ToDictionary(w => w.Key, w => SiteManifest.HashOf(w.Value)));
         Files = written.ToImmutableSortedDictionary(StringComparer.Ordinal);
     }
 }

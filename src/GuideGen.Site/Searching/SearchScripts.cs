@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using GuideGen.Search;
+using GuideGen.Search.Shards;
+using GuideGen.Site.Rendering;
+using GuideGen.Site.Views;
+
+namespace GuideGen.Site.Searching;
+
+/// <summary>The search of a site: lunr itself, the shards, and where the first one is.</summary>
+/// <param name="Head">Name of the shard that is loaded first.</param>
+sealed record SearchScripts(string Head, ImmutableArray<SiteFile> Files)
+{
+    public const string Folder = "search/";
+
+    public const string Lunr = "lunr-" + LunrScript.Version + ".js";
+
+    public static SearchScripts Of(ViewContext view)
+    {
+        var pages = new SearchDocuments(view).All();
+        var index = SearchDocument.Index([.. pages.Select(p => p.Document)]);
+        var shards = SearchShards.Cut(index, [.. pages.Select(p => p.Card)]);
+        var files = shards.Files.Select(f => new SiteFile(Folder + f.Name, () => f.Script.ToArray()));
+        return new SearchScripts(shards.Head, [new SiteFile(Folder + Lunr, Licensed), .. files]);
+    }
+
+    /// <summary>The script carries the licence it is given under.</summary>
+    static byte[] Licensed() => System.Text.Encoding.UTF8.GetBytes($"/*\n{LunrScript.Licence.Trim()}\n*/\n{LunrScript.Text}");
+}
