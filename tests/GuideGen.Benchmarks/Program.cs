@@ -4,6 +4,7 @@ using GuideGen.Benchmarks.Search;
 // Each benchmark prints one Markdown table; they are run by hand and never as tests.
 var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
 {
+    ["catalogue"] = CatalogueBenchmark.Run,
     ["reading"] = ReadingBenchmark.Run,
     ["search"] = SearchBenchmark.Run,
 };

@@ -6,8 +6,9 @@ namespace GuideGen.Codes.Reading;
 sealed class FindList(string text)
 {
     readonly List<CodeFind> finds = [];
-    readonly Dictionary<(ReportedCode, string?), int> seen = [];
-    readonly Dictionary<ReportedCode, int> seenAnywhere = [];
+    // Most texts name no control unit, so the finds without one are looked up by the code alone.
+    readonly Dictionary<(ReportedCode, string), int> seenOfModule = [];
+    readonly Dictionary<ReportedCode, int> seen = [];
 
     internal int Count => finds.Count;
 
@@ -16,15 +17,15 @@ sealed class FindList(string text)
     /// <returns>Where the find stands in the list.</returns>
     internal int Add(ReportedCode reported, int start, int end, Certainty certainty, string? module)
     {
-        if (seen.TryGetValue((reported, module), out var index) || (module is null && seenAnywhere.TryGetValue(reported, out index)))
+        if (module is null ? seen.TryGetValue(reported, out var index) : seenOfModule.TryGetValue((reported, module), out index))
         {
             if (certainty < finds[index].Certainty)
                 finds[index] = finds[index] with { Certainty = certainty };
             return index;
         }
         finds.Add(new(reported, start, end - start, text[start..end], certainty, StatusWords.None, module));
-        seen.Add((reported, module), finds.Count - 1);
-        seenAnywhere.TryAdd(reported, finds.Count - 1);
+        if (module is not null) seenOfModule.Add((reported, module), finds.Count - 1);
+        seen.TryAdd(reported, finds.Count - 1);
         return finds.Count - 1;
     }
 
