@@ -38,9 +38,11 @@ sealed class SearchDocuments
     (SearchDocument Document, SearchCard Card) OfEntry(string address, IGuideEntry entry)
     {
         var codes = CodesOf(entry);
-        var lead = string.Join(' ', [entry.Summary.Value, .. AlsoOf(entry), .. entry.Origin.Body.Headings.Select(h => h.Text.Value)]);
+        // An author chooses a slug for what the page is about, often in other words than its name.
+        var slug = entry.Origin.Slug.Replace('-', ' ');
+        var lead = string.Join(' ', [entry.Summary.Value, slug, .. AlsoOf(entry), .. entry.Origin.Body.Headings.Select(h => h.Text.Value)]);
         var body = string.Join(' ', entry.Origin.Body.Runs.Select(r => entry.Origin.Source.Text.Substring(r.Start, r.Length)));
-        var document = new SearchDocument(address, entry.Name.Value, codes, WithOtherNames(lead, entry.Name.Value), entry is Tree tree ? Steps(tree) : body);
+        var document = new SearchDocument(address, WithOtherNames(entry.Name.Value), codes, WithOtherNames(lead), entry is Tree tree ? Steps(tree) : body);
         return (document, new SearchCard(address, entry.Name.Value, NameKinds.Folder(entry.Origin.Kind!.Value), codes, Excerpt(entry.Summary.Value)));
     }
 
@@ -50,14 +52,14 @@ sealed class SearchDocuments
         ImmutableArray<string> codes = [page.Code.ToString()];
         var summary = page.Own?.Summary.Value ?? string.Join(", ", view.Plan.Relations.FaultsByCode[page.Code].Select(f => f.Fault.Name.Value));
         // A meaning is no name: a word in it must not outrank the page of a fault that bears the word in its name.
-        var document = new SearchDocument(page.Address, "", codes, WithOtherNames(meaning + ". " + summary, ""), "");
+        var document = new SearchDocument(page.Address, "", codes, WithOtherNames(meaning + ". " + summary), "");
         return (document, new SearchCard(page.Address, meaning, NameKinds.Folder(ContentKind.Code), codes, Excerpt(summary)));
     }
 
-    /// <summary>The text, and every other name of the terms that stand in it or in the page's name.</summary>
-    string WithOtherNames(string text, string name)
+    /// <summary>The text, and every other name of the terms that stand in it.</summary>
+    string WithOtherNames(string text)
     {
-        var words = Words.Of(name + " \n " + text).Select((w, i) => new Word(w, i, 0, 0)).ToList();
+        var words = Words.Of(text).Select((w, i) => new Word(w, i, 0, 0)).ToList();
         return string.Join(' ', names.Find(words).SelectMany(f => f.Tag).Distinct().Prepend(text));
     }
 

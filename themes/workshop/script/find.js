@@ -109,27 +109,6 @@
     return fill(words().nothing, text.trim()) + " " + (near.length > 0 ? fill(words().nearest, near.join(", ")) : words().tryNext);
   }
 
-  /**
-   * Pages that have all words come before pages that have some; the last word may be unfinished.
-   * @param {string} text
-   */
-  async function findPages(text) {
-    const every = 2; // lunr.Query.presence.REQUIRED; lunr itself is not here before the first search
-    const whole = GuideGen.searchWords.plain(text);
-    const last = whole[whole.length - 1];
-    const attempts = last === undefined ? [] : [
-      whole.map((/** @type {object} */ c) => ({ ...c, presence: every })),
-      [...whole.slice(0, -1).map((/** @type {object} */ c) => ({ ...c, presence: every })), { term: last.term + "*", usePipeline: false, presence: every }],
-      GuideGen.searchWords.plain(text, true),
-    ];
-    const found = new Map();
-    for (const clauses of attempts) {
-      const { results } = await GuideGen.search.find(clauses, MOST_PAGES);
-      for (const page of results) if (!found.has(page.address)) found.set(page.address, page);
-    }
-    return [...found.values()];
-  }
-
   /** Shows what the text in the box finds. @returns {Promise<Choice[]>} */
   async function search() {
     const text = box.value, turn = ++asked;
@@ -142,8 +121,9 @@
     const codes = GuideGen.look.find(text);
     const meanings = await Promise.all(codes.map((/** @type {Looked} */ c) => GuideGen.look.meaningOf(c.code)));
     const codeChoices = codes.map((/** @type {Looked} */ c, /** @type {number} */ i) => codeChoice(c, meanings[i]));
-    const pages = (await findPages(text)).filter(page => codeChoices.every(c => c.href !== page.address));
-    const choices = [...codeChoices, ...pages.slice(0, MOST_PAGES).map(pageChoice)];
+    const found = await GuideGen.searchWords.pages(text, MOST_PAGES);
+    const pages = found.filter((/** @type {{ address: string }} */ page) => codeChoices.every(c => c.href !== page.address));
+    const choices = [...codeChoices, ...pages.map(pageChoice)];
     const message = choices.length > 0 ? fill(words().found, choices.length) : await tellNothing(text);
     // A later key may have asked for something else meanwhile.
     if (turn === asked) {

@@ -86,5 +86,39 @@
     return lunr.stemmer(new lunr.Token(word.toLowerCase())).toString();
   }
 
-  guide.searchWords = { plain: plain, nearest: nearest, pieces: pieces };
+  /** So many candidates are put in order by their names: more would load more cards than a phone needs. */
+  const CANDIDATES = 12;
+
+  /**
+   * The pages that an owner's loose text means, best first: those that have all words come before those that have some;
+   * among them those that have more of the words in their name; then as lunr scores them. Pages of codes come last, because
+   * whoever types words has no code to look up. The last word may be unfinished.
+   * @param {string} text
+   * @param {number} count
+   * @returns {Promise<object[]>} as GuideGen.search.find gives them
+   */
+  function pages(text, count) {
+    const whole = plain(text);
+    if (whole.length === 0) return Promise.resolve([]);
+    const begun = whole.slice(0, -1).concat({ term: whole[whole.length - 1].term + '*', usePipeline: false });
+    const found = new Map();
+    return [required(whole), required(begun), plain(text, true)].reduce(function (before, clauses) {
+      return before.then(function () { return guide.search.find(clauses, Math.max(count, CANDIDATES)); }).then(function (answer) {
+        byName(answer.results).forEach(function (page) { if (!found.has(page.address)) found.set(page.address, page); });
+      });
+    }, Promise.resolve()).then(function () { return [...found.values()].slice(0, count); });
+  }
+
+  /** Sorting keeps what is equal in the order it came. */
+  function byName(results) {
+    const named = function (page) { return page.kind === 'codes' ? -1 : (pieces(page.name, page.terms).length - 1) / 2; };
+    return results.slice().sort(function (a, b) { return named(b) - named(a); });
+  }
+
+  /** lunr itself is not here before the first search, so its number for 'required' stands here. */
+  function required(clauses) {
+    return clauses.map(function (clause) { return Object.assign({ presence: 2 }, clause); });
+  }
+
+  guide.searchWords = { plain: plain, nearest: nearest, pieces: pieces, pages: pages };
 })(globalThis);
