@@ -14,7 +14,7 @@ static class SampleTexts
         "café élan naïve Ünal œuvre straße ÉLÈVE", "İstanbul DİESEL ıspark", "ΟΔΟΣ ΣΑΣ Σ ΑΣ'Α ΑΣ. ΑΣ́ β ΑΣΒ", "масло фильтр двигатель", "油 オイル フィルター",
         "emoji 🔧 x🔧y 🔧🔧 a🔧", "half \uD83D pair \uDD27 x\uD83Dy", "quote \"in\" back\\slash c:\\temp\\x a\"b\"c", "ctrl a\u0001b c\u001Fd e\u007Ff g\bh",
         "P0420 p0420 P0420-11 U0100 B1234-1A C0035 p 0420 P04 20 p0a7f p0a80", "0 00 1 01 12 120 1.5 1,5 1/2 10e3 0x1F 3.14159 v2.3.9 +5V -12V",
-        "well-known in-line e-mail co-operate re‐use en–dash em—dash", "ABS ESP EGR DPF SCR NOx AdBlue CAN-bus OBD-II", "a.b.c x/y/z user@example key:value",
+        "well-known in-line e-mail co-operate re‐use en–dash em—dash", "ABS ESP EGR DPF SCR NOx BluFluid CAN-bus OBD-II", "a.b.c x/y/z user@example key:value",
         "is isis ies sses eed ed ing s es as ss sky by say cry yes y yy yyy yay yeah yearly yelling yield", "ll ell all fall falling controll rolled enroll",
         "agreed feed fed plastered bled motoring sing conflated troubled sized hopping tanned falling hissing fizzed failing filing",
         "relational conditional rational valenci hesitanci digitizer conformabli radicalli differentli vileli analogousli vietnamization predication operator feudalism decisiveness hopefulness callousness formaliti sensitiviti sensibiliti analogi",
