@@ -23,13 +23,10 @@ public sealed class BrowserHouse : IAsyncLifetime
     IBrowser? browser;
     StaticServer? server;
 
-    static bool HasDemo => Directory.Exists(Repository.PathTo("content"));
-
     string SiteFolder => temp.PathTo("site");
 
     public async ValueTask InitializeAsync()
     {
-        if (!HasDemo) return;
         var files = new FolderFiles(Repository.Root);
         var result = SiteCompiler.Compile(files, new Theme(ThemeFiles.BuiltIn), new FolderTarget(SiteFolder, Environment.ProcessorCount), new Unheard());
         Assert.True(result.IsWritten, "the demo guide has errors: " + string.Join("; ", result.Findings.Select(f => $"{f.Span}: {f.Message}")));
@@ -46,11 +43,10 @@ public sealed class BrowserHouse : IAsyncLifetime
         temp.Dispose();
     }
 
-    /// <summary>A visitor with a clean browser. Skips the test if there is no demo guide.</summary>
+    /// <summary>A visitor with a clean browser.</summary>
     /// <param name="from"><see cref="FromFile"/> or <see cref="FromServer"/>.</param>
     public async Task<Visit> Visit(string from, BrowserNewContextOptions? options = null)
     {
-        Assert.SkipUnless(HasDemo, "this copy of the repository has no content folder");
         var root = from == FromFile ? new Uri(SiteFolder + "/").AbsoluteUri : server!.Root;
         var context = await browser!.NewContextAsync(options ?? new());
         return new Visit(context, await context.NewPageAsync(), root);
