@@ -3,6 +3,7 @@ using GuideGen.Guide.Findings;
 using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
+using GuideGen.Site.Pictures;
 using GuideGen.Site.Planning;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Writing;
@@ -32,16 +33,10 @@ public static class SiteCompiler
         report.Report(CompileStage.Writing);
         var plan = SitePlan.Make(loaded.Guide);
         var renderer = new SiteRenderer(plan, theme);
-        var site = renderer.Files().Concat(Pictures(loaded.Guide, files)).ToImmutableArray();
+        var site = renderer.Files().Concat(PictureFiles.Of(loaded.Guide, files)).ToImmutableArray();
         target.Write(site, renderer.Closing());
         return new CompileResult(loaded.Guide, findings, site.Length + 1);
     }
-
-    static IEnumerable<SiteFile> Pictures(GuideContent guide, IGuideFiles files) =>
-        guide.Assets.Select(path => new SiteFile(path, () => Read(files, "content/" + path)));
-
-    static byte[] Read(IGuideFiles files, string path) =>
-        files.TryRead(path, out var bytes, out var why) ? bytes : throw new IOException($"{path} cannot be read: {why}");
 }
 
 /// <summary>Where a compile is.</summary>

@@ -193,6 +193,24 @@ public static class Rules
     public static readonly Rule ImageAlt = new("image-alt", Error, "A picture without a text alternative",
         "The picture '{0}' has no text alternative.", "Say between the square brackets what the picture shows.");
 
+    public static readonly Rule ImageKind = new("image-kind", Error, "A picture of a kind that is not used",
+        "A file that ends in '{0}' is not a picture that a guide uses.", "Use SVG for drawings, and JPEG, PNG or WebP for photos.");
+
+    public static readonly Rule ImageUnreadable = new("image-unreadable", Error, "A picture that cannot be read",
+        "This is not the picture that its name promises.", "Open it in an image editor and save it anew.");
+
+    public static readonly Rule ImageLarge = new("image-large", Error, "A picture that is too large",
+        "The picture has {0}; at most {1} are read.", "Make it smaller: a page shows at most 1600 pixels across.");
+
+    public static readonly Rule ImageUnsafe = new("image-unsafe", Error, "A drawing with something that acts or loads",
+        "The drawing contains {0}, which acts by itself or loads something.", "Take it out, or save the drawing as plain SVG.");
+
+    public static readonly Rule ImagePosition = new("image-position", Warning, "A photo that tells where it was taken",
+        "The photo carries the position where it was taken.", "The site leaves it out, but whoever sees these files can read it: save the photo without it.");
+
+    public static readonly Rule HtmlRefused = new("html-refused", Error, "HTML that this guide does not allow",
+        "Here stands {0}, which this guide does not allow.", "Write it as Markdown. {1}");
+
     public static readonly Rule FormerForm = new("former-form", Error, "An old address that cannot be one",
         "'{0}' cannot be an old address of a page.", "Write it from the site's root, such as faults/old-name.html.");
 

@@ -18,6 +18,7 @@ public static class GuideInspector
         new HazardTextInspection(),
         new LinkInspection(),
         new FormerAddressInspection(),
+        new HtmlInspection(),
         new TreeInspection(),
         new JoinedTreesInspection(),
     ];

@@ -11,6 +11,9 @@ namespace GuideGen.Guide.Loading;
 /// <summary>Reads one file into one value, and keeps what is found and referred to on the way.</summary>
 sealed class FileReading(IGuideFiles files, string path)
 {
+    /// <summary>True if the guide's settings allow some HTML in its pages.</summary>
+    public bool AllowsHtml { get; init; }
+
     public FindingList Findings { get; } = new();
 
     public List<Reference> References { get; } = [];
@@ -41,7 +44,7 @@ sealed class FileReading(IGuideFiles files, string path)
             return false;
         }
 
-        if (PageBodyReader.Read(source, front.BodyStart, Findings) is not { } body) return false;
+        if (PageBodyReader.Read(source, front.BodyStart, Findings, AllowsHtml) is not { } body) return false;
         return shape.TryRead(root, BindingFor(new PageOrigin(kind, slug, source, body)), out value);
     }
 

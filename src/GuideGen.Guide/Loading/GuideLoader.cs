@@ -2,7 +2,9 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Hazards;
+using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Pictures;
 using GuideGen.Guide.Shapes;
 using GuideGen.Guide.Text;
 
@@ -23,6 +25,7 @@ public sealed class GuideLoader
     readonly FindingList findings = new();
     readonly List<Reference> references = [];
     readonly FileSorting sorting;
+    bool allowsHtml;
 
     GuideLoader(IGuideFiles files)
     {
@@ -41,6 +44,7 @@ public sealed class GuideLoader
     GuideContent LoadGuide()
     {
         var settings = LoadOne(SettingsFile, new SiteSettingsShape(), Fallbacks.Settings, isRequired: true);
+        allowsHtml = !settings.Html.IsEmpty;
         var vehicle = LoadOne(VehicleFile, new VehicleShape(), Fallbacks.Vehicle, isRequired: true);
         var own = LoadOne(HazardsFile, HazardBook.Shape, [], isRequired: false);
         var terms = LoadOne(TermsFile, Collections.MapOf(Scalars.Text, new TermShape()), [], isRequired: false);
@@ -63,6 +67,7 @@ public sealed class GuideLoader
             Files = sorting.Files,
             Unsure = Unsure(),
             Assets = sorting.Assets,
+            Pictures = ReadPictures(),
         };
     }
 
@@ -74,7 +79,7 @@ public sealed class GuideLoader
     {
         var read = sorting.FilesOf(kind).AsParallel().AsOrdered().Select(file =>
         {
-            var reading = new FileReading(files, file.Path);
+            var reading = new FileReading(files, file.Path) { AllowsHtml = allowsHtml };
             var isRead = NameKinds.Ending(kind) == ".md"
                 ? reading.TryReadPage(kind, file.Slug, shape, out var value)
                 : reading.TryReadStructure(kind, file.Slug, shape, out value);
@@ -96,6 +101,17 @@ public sealed class GuideLoader
         var isRead = reading.TryReadStructure(null, Path.GetFileNameWithoutExtension(path), shape, out var value);
         Keep(reading);
         return isRead ? value : fallback;
+    }
+
+    FrozenDictionary<string, Picture> ReadPictures()
+    {
+        var read = sorting.Assets.AsParallel().AsOrdered().Select(asset =>
+        {
+            var found = new FindingList();
+            return (Asset: asset, Picture: PictureReader.Read(files, LinkTable.PathOfAsset(asset), found), Found: found);
+        }).ToList();
+        foreach (var (_, _, found) in read) findings.AddRange(found.ToSorted());
+        return read.Where(r => r.Picture is not null).ToFrozenDictionary(r => r.Asset, r => r.Picture!);
     }
 
     /// <summary>One error in the vehicle's file shall not become one for every page that names a variant.</summary>

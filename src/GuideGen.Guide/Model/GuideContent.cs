@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using GuideGen.Guide.Pictures;
 using GuideGen.Guide.Text;
 
 namespace GuideGen.Guide.Model;
@@ -37,6 +38,9 @@ public sealed record GuideContent(
 
     /// <summary>Paths of pictures, relative to content/.</summary>
     public required ImmutableSortedSet<string> Assets { get; init; }
+
+    /// <summary>By path relative to content/; without those that cannot be used.</summary>
+    public FrozenDictionary<string, Picture> Pictures { get; init; } = FrozenDictionary<string, Picture>.Empty;
 
     /// <summary>Every entry with a name and an address, kind by kind, slug by slug.</summary>
     public IEnumerable<IGuideEntry> Entries =>

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using GuideGen.Guide.Pages;
 using GuideGen.Guide.Shapes;
 using GuideGen.Guide.Text;
 
@@ -10,6 +12,9 @@ public sealed record SiteSettings(Located<string> Title, Located<string> Languag
 {
     /// <summary>Where the site will stand: http or https, ending in a slash. Null for a site that does not know.</summary>
     public Located<Uri>? Base { get; init; }
+
+    /// <summary>The HTML elements that pages may use; none unless listed.</summary>
+    public ImmutableArray<Located<string>> Html { get; init; } = [];
 }
 
 sealed class SiteSettingsShape : RecordShape<SiteSettings>
@@ -18,6 +23,7 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
     readonly Field<Located<string>> language;
     readonly Field<Located<string>> summary;
     readonly Field<Located<Uri>?> @base;
+    readonly Field<ImmutableArray<Located<string>>> html;
 
     public SiteSettingsShape()
     {
@@ -25,6 +31,7 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
         language = Required("language", Tag, "The language of the pages, such as en-GB.");
         summary = Required("summary", Scalars.Text, "One sentence about the guide.");
         @base = Optional("base", Maybe.Of(SiteBase), null, "Where the site will stand, such as https://example.org/guide/.");
+        html = Optional("html", Collections.ListOf(PlainHtml.Element), [], "HTML elements that pages may use beside Markdown, such as kbd; leave it out for none.");
     }
 
     static Shape<Located<string>> Tag { get; } = new ScalarShape<string>(
@@ -35,5 +42,5 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
         "an address that begins with https:// or http:// and ends in a slash",
         t => (Uri.TryCreate(t, UriKind.Absolute, out var address) && address is { Scheme: "http" or "https", Query: "", Fragment: "", UserInfo: "" } && t.EndsWith('/'), address!));
 
-    protected override SiteSettings Make(RecordValues v) => new(v.Get(title), v.Get(language), v.Get(summary)) { Base = v.Get(@base) };
+    protected override SiteSettings Make(RecordValues v) => new(v.Get(title), v.Get(language), v.Get(summary)) { Base = v.Get(@base), Html = v.Get(html) };
 }

@@ -16,6 +16,9 @@ public sealed record PageBody(
     ImmutableArray<PageLink> Links,
     ImmutableArray<TextRun> Runs)
 {
+    /// <summary>Pieces of raw HTML, in order; none unless the guide's settings allow some.</summary>
+    public ImmutableArray<Located<string>> Html { get; init; } = [];
+
     public static PageBody Empty { get; } = new(0, [], [], [], []);
 
     public Section? Find(string title) => FindAll(title).FirstOrDefault();

@@ -15,6 +15,7 @@ public sealed class PageBodyReader
     readonly ImmutableArray<Heading>.Builder headings = ImmutableArray.CreateBuilder<Heading>();
     readonly ImmutableArray<PageLink>.Builder links = ImmutableArray.CreateBuilder<PageLink>();
     readonly ImmutableArray<TextRun>.Builder runs = ImmutableArray.CreateBuilder<TextRun>();
+    readonly ImmutableArray<Located<string>>.Builder html = ImmutableArray.CreateBuilder<Located<string>>();
     readonly List<Heading> borders = [];
     int block;
     bool isInHeading;
@@ -22,9 +23,9 @@ public sealed class PageBodyReader
     PageBodyReader(SourceText source, int start) => (this.source, this.start) = (source, start);
 
     /// <returns>Null if the Markdown cannot be read; a finding then says why.</returns>
-    public static PageBody? Read(SourceText source, int start, FindingList findings)
+    public static PageBody? Read(SourceText source, int start, FindingList findings, bool allowsHtml = false)
     {
-        if (!PageMarkdown.TryParse(source.Text[start..], out var document))
+        if (!PageMarkdown.TryParse(source.Text[start..], allowsHtml, out var document))
         {
             findings.Add(Rules.TextNesting.At(source.Span(start, 0)));
             return null;
@@ -32,7 +33,7 @@ public sealed class PageBodyReader
 
         var reader = new PageBodyReader(source, start);
         foreach (var item in document.Descendants()) reader.Take(item);
-        return new PageBody(start, reader.headings.ToImmutable(), reader.Sections(), reader.links.ToImmutable(), reader.runs.ToImmutable());
+        return new PageBody(start, reader.headings.ToImmutable(), reader.Sections(), reader.links.ToImmutable(), reader.runs.ToImmutable()) { Html = reader.html.ToImmutable() };
     }
 
     void Take(MarkdownObject item)
@@ -49,6 +50,9 @@ public sealed class PageBodyReader
                 var address = auto.IsEmail ? "mailto:" + auto.Url : auto.Url;
                 links.Add(new PageLink(new(address, Place(auto.Span)), new(auto.Url, Place(auto.Span)), IsPicture: false));
                 break;
+            case HtmlInline tag:
+                html.Add(new(tag.Tag, Place(tag.Span)));
+                break;
             case LiteralInline or CodeInline:
                 TakeText(item.Span);
                 break;
@@ -59,9 +63,10 @@ public sealed class PageBodyReader
     {
         block++;
         isInHeading = leaf is HeadingBlock;
+        if (leaf is HtmlBlock raw) html.Add(new(source.Text.Substring(start + raw.Span.Start, raw.Span.Length), Place(raw.Span)));
         if (leaf is HeadingBlock heading) TakeHeading(heading);
         // Text that is indented too far is code to Markdown and still an instruction to its reader.
-        if (leaf is CodeBlock) TakeText(leaf.Span);
+        if (leaf is CodeBlock or HtmlBlock) TakeText(leaf.Span);
     }
 
     void TakeHeading(HeadingBlock heading)

@@ -13,28 +13,27 @@ namespace GuideGen.Guide.Pages;
 /// </summary>
 public static class PageMarkdown
 {
-    public static MarkdownPipeline Pipeline { get; } = new MarkdownPipelineBuilder()
-        .UsePipeTables()
-        .UsePreciseSourceLocation()
-        .DisableHtml()
-        .Build();
+    public static MarkdownPipeline Pipeline { get; } = Builder().DisableHtml().Build();
+
+    /// <summary>For guides whose settings allow some HTML: it is inspected, and sanitized when it is drawn.</summary>
+    static MarkdownPipeline WithHtml { get; } = Builder().Build();
 
     /// <summary>The syntax tree, with an id on every heading; positions count from the start of the given text.</summary>
     /// <exception cref="ArgumentException">The text is nested too deeply. The loader refuses such pages.</exception>
-    public static MarkdownDocument Parse(string markdown)
+    public static MarkdownDocument Parse(string markdown, bool allowsHtml = false)
     {
-        var document = Markdown.Parse(markdown, Pipeline);
+        var document = Markdown.Parse(markdown, allowsHtml ? WithHtml : Pipeline);
         var anchors = new Anchors();
         foreach (var heading in document.Descendants<HeadingBlock>()) heading.GetAttributes().Id = anchors.Next(PlainText(heading.Inline));
         return document;
     }
 
     /// <returns>False if the text is nested too deeply, which Markdig tells by an exception.</returns>
-    public static bool TryParse(string markdown, [NotNullWhen(true)] out MarkdownDocument? document)
+    public static bool TryParse(string markdown, bool allowsHtml, [NotNullWhen(true)] out MarkdownDocument? document)
     {
         try
         {
-            document = Parse(markdown);
+            document = Parse(markdown, allowsHtml);
             return true;
         }
         catch (ArgumentException)
@@ -43,6 +42,8 @@ public static class PageMarkdown
             return false;
         }
     }
+
+    static MarkdownPipelineBuilder Builder() => new MarkdownPipelineBuilder().UsePipeTables().UsePreciseSourceLocation();
 
     /// <summary>The words without their marks.</summary>
     public static string PlainText(ContainerInline? inline)

@@ -43,6 +43,7 @@ sealed class InnerLinks(string address, IReadOnlySet<string> pages, IReadOnlyDic
         var target = parts[0].Length == 0 ? address : Resolve(parts[0]);
         if (pages.Contains(target)) element.SetAttribute("href", "#" + (parts is [_, { Length: > 0 } id] ? Uri.EscapeDataString(Inner(target, Uri.UnescapeDataString(id))) : AnchorOf(target)));
         else if (DataOf(target) is { } data) element.SetAttribute("href", data);
+        else if (element.ClassList.Contains("button")) element.Remove();
         else element.RemoveAttribute("href");
     }
 

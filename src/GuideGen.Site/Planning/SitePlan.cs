@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using GuideGen.Codes;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
+using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Planning;
 
@@ -12,6 +13,7 @@ public sealed class SitePlan
     SitePlan(GuideContent guide)
     {
         Guide = guide;
+        Cleaner = guide.Settings.Html.IsEmpty ? null : new HtmlCleaner(guide.Settings.Html.Select(h => h.Value));
         Links = new LinkTable(guide);
         Codes = [.. CodeUses.All(guide)];
         Groups = CodeGroup.All(Codes);
@@ -21,6 +23,9 @@ public sealed class SitePlan
     }
 
     public GuideContent Guide { get; }
+
+    /// <summary>For a guide that allows some HTML in its pages; null for all others.</summary>
+    internal HtmlCleaner? Cleaner { get; }
 
     public LinkTable Links { get; }
 

@@ -1,5 +1,6 @@
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
+using GuideGen.Site.Pictures;
 using GuideGen.Site.Views;
 using Markdig.Extensions.Tables;
 using Markdig.Renderers;
@@ -19,12 +20,13 @@ public static class BodyRenderer
     public static IReadOnlyList<DrawnSection> Draw(IGuideEntry entry, PageLinks links)
     {
         var body = entry.Origin.Body;
-        var document = PageMarkdown.Parse(entry.Origin.Source.Text[body.Start..]);
+        var document = PageMarkdown.Parse(entry.Origin.Source.Text[body.Start..], allowsHtml: links.Cleaner is not null);
         foreach (var link in document.Descendants<LinkInline>().ToList()) Redirect(link, entry, links);
         foreach (var link in document.Descendants<AutolinkInline>()) MarkOutside(link);
         foreach (var table in document.Descendants<Table>()) AlignByClass(table);
         foreach (var text in document.Descendants<LiteralInline>().ToList()) LinkCodes(text, links);
-        return DrawSections(document);
+        var sections = DrawSections(document);
+        return links.Cleaner is { } cleaner ? sections.ConvertAll(s => s with { Html = cleaner.Clean(s.Html) }) : sections;
     }
 
     static List<DrawnSection> DrawSections(MarkdownDocument document)
@@ -65,9 +67,10 @@ public static class BodyRenderer
 
     static void Redirect(LinkInline link, IGuideEntry entry, PageLinks links)
     {
+        if (link.IsImage) PictureAttributes.AddTo(link, links.PictureOf(entry, link.Url ?? ""));
         link.Url = links.AddressOf(entry, link.Url ?? "");
-        if (link.IsImage) link.GetAttributes().AddPropertyIfNotExist("loading", "lazy");
-        else if (link.Url.Contains(':', StringComparison.Ordinal)) MarkOutside(link);
+        if (link.IsImage) return;
+        if (link.Url.Contains(':', StringComparison.Ordinal)) MarkOutside(link);
     }
 
     static void MarkOutside(MarkdownObject link) => link.GetAttributes().AddPropertyIfNotExist("rel", "external noopener");

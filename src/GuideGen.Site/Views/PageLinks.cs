@@ -1,8 +1,12 @@
+using System.Collections.Immutable;
 using GuideGen.Codes;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Pictures;
+using GuideGen.Site.Pictures;
 using GuideGen.Site.Planning;
 using GuideGen.Site.Publishing;
+using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Views;
 
@@ -11,6 +15,9 @@ public sealed class PageLinks(SitePlan plan, string from)
 {
     /// <inheritdoc cref="PublicAddress.RootFrom"/>
     public string Root { get; } = PublicAddress.RootFrom(plan.Guide, from);
+
+    /// <summary>For a guide that allows some HTML in its pages; null for all others.</summary>
+    internal HtmlCleaner? Cleaner { get; } = plan.Cleaner;
 
     public string To(string address) => from == Addresses.NotFound ? Root + address : Addresses.Relative(from, address);
 
@@ -24,13 +31,22 @@ public sealed class PageLinks(SitePlan plan, string from)
     public string? ToCode(TroubleCode code) =>
         Of(code) ?? (CodeCatalogue.FindStandard(code) is null ? null : $"{To(Addresses.OfGroup(CodeGroup.NameOf(code)))}#{Addresses.AnchorOf(code)}");
 
+    /// <summary>How large a picture is shown, and where its sizes are.</summary>
+    /// <returns>Null for what is no picture of this guide.</returns>
+    internal (Picture Picture, ImmutableArray<(string Address, PhotoSize Size)> Sizes)? PictureOf(IGuideEntry entry, string written) =>
+        plan.Links.Resolve(entry.Origin.Source.Path, written) is AssetTarget asset && plan.Guide.Pictures.TryGetValue(asset.Path, out var picture)
+            ? (picture, [.. PhotoSizes.Of(plan.Guide, asset.Path).Select(s => (ToAsset(s.Address), s))])
+            : null;
+
+    string ToAsset(string path) => To(string.Join('/', path.Split('/').Select(Uri.EscapeDataString)));
+
     /// <summary>The address for a link that an author wrote. The inspection has found it good.</summary>
     public string AddressOf(IGuideEntry entry, string written) => plan.Links.Resolve(entry.Origin.Source.Path, written) switch
     {
         EntryTarget { Anchor: "" } to => Of(to.Entry),
         EntryTarget to when to.Entry == entry => "#" + to.Anchor,
         EntryTarget to => $"{Of(to.Entry)}#{to.Anchor}",
-        AssetTarget asset => To(string.Join('/', asset.Path.Split('/').Select(Uri.EscapeDataString))),
+        AssetTarget asset => ToAsset(asset.Path),
         OutsideTarget outside => outside.Address,
         _ => throw new InvalidOperationException($"the link '{written}' of {entry.Origin.Source.Path} passed the inspection but leads nowhere"),
     };

@@ -49,8 +49,9 @@ public sealed class LinkTests
     static IEnumerable<Link> Links(SitePage page) =>
         from element in page.Document.All
         from attribute in Attributes
-        let written = element.GetAttribute(attribute)
-        where written is not null
+        let value = element.GetAttribute(attribute)
+        where value is not null
+        from written in attribute == "srcset" ? value.Split(", ").Select(s => s.Split(' ')[0]) : [value]
         select new Link(page, element, written);
 
     static bool Leads(CompiledSite site, Link link)
