@@ -13,12 +13,14 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
     /// <summary>Every file that follows from the plan and the theme, drawn only when it is asked for.</summary>
     public IEnumerable<SiteFile> Files() =>
     [
-        .. plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p)))),
+        .. Pages(),
         .. theme.Assets.Files,
         .. new DataScripts(plan, theme).Files(),
         WebManifest.Of(plan.Guide, theme.Assets),
         .. PublishFiles.Of(plan),
     ];
+
+    public IEnumerable<SiteFile> Pages() => plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p))));
 
     public ClosingFile Closing() => ServiceWorker.Of(theme.Files);
 

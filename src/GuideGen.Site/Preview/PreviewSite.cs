@@ -1,0 +1,55 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Inspection;
+using GuideGen.Guide.Loading;
+using GuideGen.Site.Pictures;
+using GuideGen.Site.Planning;
+using GuideGen.Site.Rendering;
+
+namespace GuideGen.Site.Preview;
+
+/// <summary>A guide as it stands at one moment: what was found in it, and its site, of which a file is made when it is asked for.</summary>
+/// <param name="Version">Counts the times the guide was read.</param>
+/// <param name="IsGood">False if the guide has errors; the files are then those of the last time it had none.</param>
+sealed record PreviewSite(int Version, ImmutableArray<Finding> Findings, bool IsGood, PreviewFiles? Files)
+{
+    public static PreviewSite None { get; } = new(0, [], false, null);
+
+    /// <summary>Reads the guide anew. Never throws for what an author wrote.</summary>
+    public PreviewSite Next(IGuideFiles files, Theme theme)
+    {
+        var loaded = GuideLoader.Load(files);
+        var findings = GuideInspector.Inspect(loaded);
+        var isGood = findings.All(f => f.Severity != Severity.Error);
+        return new PreviewSite(Version + 1, findings, isGood, isGood ? PreviewFiles.Of(SitePlan.Make(loaded.Guide), files, theme) : Files);
+    }
+}
+
+/// <summary>The files of a site, each drawn at most once and not before somebody wants it.</summary>
+sealed class PreviewFiles
+{
+    readonly FrozenDictionary<string, Lazy<byte[]>> pages;
+
+    /// <summary>Search and data: made from all pages at once, so they wait until one of them is wanted.</summary>
+    readonly Lazy<FrozenDictionary<string, Lazy<byte[]>>> rest;
+
+    PreviewFiles(IEnumerable<SiteFile> quick, Func<IEnumerable<SiteFile>> all)
+    {
+        pages = ByAddress(quick);
+        rest = new(() => ByAddress(all().Where(f => !pages.ContainsKey(f.Address))));
+    }
+
+    public static PreviewFiles Of(SitePlan plan, IGuideFiles files, Theme theme)
+    {
+        var renderer = new SiteRenderer(plan, theme);
+        return new PreviewFiles([.. renderer.Pages(), .. PictureFiles.Of(plan.Guide, files)], renderer.Files);
+    }
+
+    /// <returns>Null if the site has no such file.</returns>
+    /// <exception cref="ThemeException">A template is broken.</exception>
+    /// <exception cref="IOException">A picture cannot be read.</exception>
+    public byte[]? Find(string address) => (pages.GetValueOrDefault(address) ?? rest.Value.GetValueOrDefault(address))?.Value;
+
+    static FrozenDictionary<string, Lazy<byte[]>> ByAddress(IEnumerable<SiteFile> files) => files.ToFrozenDictionary(f => f.Address, f => new Lazy<byte[]>(f.Read));
+}
