@@ -57,6 +57,7 @@ public sealed class HouseTests
 
     [Theory]
     [InlineData(typeof(CodeState), "unknown, pending, confirmed, permanent, history")]
+    [InlineData(typeof(CodeScan), "unknown, engine, all")]
     [InlineData(typeof(CodesAfter), "unread, none, pending, permanent, back")]
     [InlineData(typeof(ProofEvidence), "none, measured, swapped-back")]
     [InlineData(typeof(Sense), "lamp, feel, hear, see, smell")]
@@ -74,7 +75,7 @@ public sealed class HouseTests
         Type[] covered =
         [
             typeof(ContentKind), typeof(NameKind), typeof(DriveAdvice), typeof(SignalWord), typeof(Severity),
-            typeof(CodeState), typeof(CodesAfter), typeof(ProofEvidence), typeof(Sense),
+            typeof(CodeScan), typeof(CodeState), typeof(CodesAfter), typeof(ProofEvidence), typeof(Sense),
         ];
 
         Assert.Equal(covered.Select(t => t.Name).Order(StringComparer.Ordinal), Types.Where(t => t.IsEnum).Select(t => t.Name).Order(StringComparer.Ordinal));
