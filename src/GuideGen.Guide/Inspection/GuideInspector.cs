@@ -17,6 +17,7 @@ public static class GuideInspector
         new SafetyInspection(),
         new HazardTextInspection(),
         new LinkInspection(),
+        new SameSignalInspection(),
         new TreeInspection(),
         new JoinedTreesInspection(),
     ];
