@@ -18,6 +18,9 @@ public static class GuideInspector
         new HazardTextInspection(),
         new LinkInspection(),
         new TreeInspection(),
+        new TreeAnswersInspection(),
+        new TreeLeavesInspection(),
+        new TreeOrderInspection(),
         new JoinedTreesInspection(),
     ];
 
