@@ -19,6 +19,9 @@ public static class GuideInspector
         new LinkInspection(),
         new SameSignalInspection(),
         new TreeInspection(),
+        new TreeAnswersInspection(),
+        new TreeLeavesInspection(),
+        new TreeOrderInspection(),
         new JoinedTreesInspection(),
     ];
 
