@@ -60,6 +60,7 @@ public sealed class HouseTests
     [InlineData(typeof(CodesAfter), "unread, none, pending, permanent, back")]
     [InlineData(typeof(ProofEvidence), "none, measured, swapped-back")]
     [InlineData(typeof(Sense), "lamp, feel, hear, see, smell")]
+    [InlineData(typeof(ExampleForm), "lines, change, whole, removed, told")]
     public void An_enum_that_is_only_read_has_a_word_for_each_value(Type type, string words)
     {
         var names = Enum.GetNames(type).Select(Hyphenated).Order(StringComparer.Ordinal);
@@ -74,7 +75,7 @@ public sealed class HouseTests
         Type[] covered =
         [
             typeof(ContentKind), typeof(NameKind), typeof(DriveAdvice), typeof(SignalWord), typeof(Severity),
-            typeof(CodeState), typeof(CodesAfter), typeof(ProofEvidence), typeof(Sense),
+            typeof(CodeState), typeof(CodesAfter), typeof(ProofEvidence), typeof(Sense), typeof(ExampleForm),
         ];
 
         Assert.Equal(covered.Select(t => t.Name).Order(StringComparer.Ordinal), Types.Where(t => t.IsEnum).Select(t => t.Name).Order(StringComparer.Ordinal));

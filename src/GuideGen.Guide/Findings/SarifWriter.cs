@@ -46,6 +46,7 @@ public sealed class SarifWriter(string prefix)
         json.WriteStartObject();
         json.WriteString("id", rule.Id);
         WriteText(json, "shortDescription", rule.Title + ".");
+        if (RuleExplanations.All.TryGetValue(rule.Id, out var explanation)) WriteText(json, "fullDescription", explanation.Why);
         json.WriteStartObject("defaultConfiguration");
         json.WriteString("level", SeverityWords.Key(rule.Severity));
         json.WriteEndObject();
