@@ -221,15 +221,6 @@ public static class Rules
         CanBeDismissed = true,
     };
 
-    // Signals
-    public static readonly Rule SignalSize = new("signal-size", Error, "A signal with too few or too many signs",
-        "'{0}' is made of {1} codes and symptoms.", "Name at least two; a table of combinations takes at most {2}.");
-
-    public static readonly Rule SignalTwice = new("signal-twice", Error, "A code or symptom in two signals",
-        "'{0}' belongs to '{1}' already.", "A sign goes back to one signal: take it out of one of them.");
-
-    public static readonly Rule SignalTable = new("signal-table", Error, "A table of combinations that is not whole",
-        "'{0}' {1}.", "With count: joint give every combination for each fault you list; otherwise leave the table out.");
     public static readonly Rule TreeAnswerSingle = new("tree-answer-single", Warning, "A question with a single answer",
         "The question '{0}' has a single answer, so it decides nothing (walk: {1}).", "Add the other answers, or lead straight on to the next step.")
     {
@@ -268,6 +259,16 @@ public static class Rules
     {
         CanBeDismissed = true,
     };
+
+    // Signals
+    public static readonly Rule SignalSize = new("signal-size", Error, "A signal with too few or too many signs",
+        "'{0}' is made of {1} codes and symptoms.", "Name at least two; a table of combinations takes at most {2}.");
+
+    public static readonly Rule SignalTwice = new("signal-twice", Error, "A code or symptom in two signals",
+        "'{0}' belongs to '{1}' already.", "A sign goes back to one signal: take it out of one of them.");
+
+    public static readonly Rule SignalTable = new("signal-table", Error, "A table of combinations that is not whole",
+        "'{0}' {1}.", "With count: joint give every combination for each fault you list; otherwise leave the table out.");
 
     // Dismissals
     public static readonly Rule DismissalUnused = new("dismissal-unused", Warning, "A dismissal that dismisses nothing",
