@@ -18,6 +18,7 @@ public static class GuideInspector
         new HazardTextInspection(),
         new LinkInspection(),
         new SameSignalInspection(),
+        new FormerAddressInspection(),
         new TreeInspection(),
         new TreeAnswersInspection(),
         new TreeLeavesInspection(),
