@@ -17,7 +17,12 @@ public static class GuideInspector
         new SafetyInspection(),
         new HazardTextInspection(),
         new LinkInspection(),
+        new SameSignalInspection(),
+        new FormerAddressInspection(),
         new TreeInspection(),
+        new TreeAnswersInspection(),
+        new TreeLeavesInspection(),
+        new TreeOrderInspection(),
         new JoinedTreesInspection(),
     ];
 

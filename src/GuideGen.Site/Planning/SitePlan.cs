@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using GuideGen.Codes;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
+using GuideGen.Site.Weighing;
 
 namespace GuideGen.Site.Planning;
 
@@ -12,6 +13,7 @@ public sealed class SitePlan
     SitePlan(GuideContent guide)
     {
         Guide = guide;
+        Weights = GuideWeights.Of(guide);
         Links = new LinkTable(guide);
         Codes = [.. CodeUses.All(guide)];
         Groups = CodeGroup.All(Codes);
@@ -21,6 +23,8 @@ public sealed class SitePlan
     }
 
     public GuideContent Guide { get; }
+
+    public GuideWeights Weights { get; }
 
     public LinkTable Links { get; }
 
@@ -56,6 +60,7 @@ public sealed class SitePlan
         .. guide.Trees.All.Select(e => new EntryPage(e, "tree")),
         .. Codes.Select(c => new CodeInfoPage(c, guide.Codes.Find(c.ToString()))),
         .. Groups.Select(g => new CodeGroupPage(g)),
+        .. guide.Entries.SelectMany(e => Provenances.Of(e).Formerly.Select(f => new MovedPage(f.Value, e))),
     ];
 
     static ListPage List(GuideContent guide, ContentKind kind)
