@@ -15,7 +15,7 @@ static class InspectCommand
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
-            var findings = GuideInspector.Inspect(GuideLoader.Load(files));
+            var findings = GuideInspector.Inspect(GuideLoader.Load(files), terminal.Today);
             if (parsed.GetValue(format) == OutputFormat.Json) FindingReport.WriteJson(terminal.Out, findings);
             else FindingReport.WriteText(terminal.Out, findings);
             return FindingReport.ExitCodeOf(findings);
