@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Codes;
+using GuideGen.Diagnosis.Proof;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Weighing;
@@ -17,7 +18,8 @@ public sealed class SitePlan
         Links = new LinkTable(guide);
         Codes = [.. CodeUses.All(guide)];
         Groups = CodeGroup.All(Codes);
-        Relations = new Relations(guide);
+        Relations = new Relations(guide, c => Weights.Proofs[c.Origin.Slug].Level.Counts());
+        Evidence = new GuideEvidence(guide, Weights);
         Pages = [.. PagesOf(guide)];
         CodeSet = Codes.ToFrozenSet();
     }
@@ -25,6 +27,8 @@ public sealed class SitePlan
     public GuideContent Guide { get; }
 
     public GuideWeights Weights { get; }
+
+    public GuideEvidence Evidence { get; }
 
     public LinkTable Links { get; }
 
