@@ -10,7 +10,7 @@ sealed class TreeInspection : IInspection
     /// <summary>The most questions and checks on a walk: nobody stands beside a vehicle for more.</summary>
     public const int MostSteps = 12;
 
-    public IEnumerable<Finding> Inspect(GuideContent guide) => guide.Trees.All.SelectMany(t => Inspect(guide, t));
+    public IEnumerable<Finding> Inspect(GuideContent guide) => guide.Trees.All.Where(t => !t.IsUnbuilt).SelectMany(t => Inspect(guide, t));
 
     static IEnumerable<Finding> Inspect(GuideContent guide, Tree tree) =>
         [.. Dangling(tree), .. Unreachable(tree), .. Endless(tree), .. Uncovered(guide, tree)];
