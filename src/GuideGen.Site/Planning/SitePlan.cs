@@ -54,6 +54,7 @@ public sealed class SitePlan
         new SinglePage(Addresses.Report, "report"),
         new SinglePage(Addresses.Safety, "safety"),
         new SinglePage(Addresses.Terms, "terms"),
+        new SinglePage(Addresses.Evidence, "evidence"),
         new SinglePage(Addresses.NotFound, "not-found"),
         .. new[] { ContentKind.Fault, ContentKind.Symptom, ContentKind.Check, ContentKind.Part, ContentKind.Task, ContentKind.Tree }.Select(k => List(guide, k)),
         .. guide.Faults.All.Select(e => new EntryPage(e, "fault")),

@@ -78,18 +78,20 @@ static class EvidenceView
     /// <summary>How often this fault was behind each of its signs, where there are reports.</summary>
     static IEnumerable<ScriptObject> Signs(ViewContext view, Fault fault)
     {
-        var codes = fault.Codes.Select(c => (Code: c.Key.Value.ToString(), Href: view.Links.ToCode(c.Key.Value), Evidence: view.Plan.Evidence.Of(c.Key.Value)));
-        var symptoms = fault.Symptoms.Select(s => (Code: view.Guide.Symptoms.Find(s.Key.Value)!.Name.Value, Href: view.Links.Of(view.Guide.Symptoms.Find(s.Key.Value)!), Evidence: view.Plan.Evidence.OfSymptom(s.Key.Value)));
-        return codes.Concat(symptoms)
-            .Select(s => (s.Code, s.Href, Cause: s.Evidence!.Summary.Causes.Single(c => c.Id == fault.Origin.Slug)))
-            .Where(s => s.Cause.Reports.Total > 0)
-            .Select(s =>
-            {
-                var row = Share(view, s.Cause, s.Code);
-                row["name"] = s.Code;
-                row["href"] = s.Href;
-                return row;
-            });
+        var codes = fault.Codes.Select(c => Sign(c.Key.Value.ToString(), view.Links.ToCode(c.Key.Value), view.Plan.Evidence.Of(c.Key.Value)!));
+        var symptoms = fault.Symptoms.Select(s => view.Guide.Symptoms.Find(s.Key.Value)!)
+            .Select(s => Sign(s.Name.Value, view.Links.Of(s), view.Plan.Evidence.OfSymptom(s.Origin.Slug)!));
+        return codes.Concat(symptoms).OfType<ScriptObject>();
+
+        ScriptObject? Sign(string name, string? href, SignEvidence evidence)
+        {
+            var cause = evidence.Summary.Causes.Single(c => c.Id == fault.Origin.Slug);
+            if (cause.Reports.Total == 0) return null;
+            var row = Share(view, cause, name);
+            row["name"] = name;
+            row["href"] = href;
+            return row;
+        }
     }
 
     static ScriptObject Share(ViewContext view, CauseEvidence cause, string about)
