@@ -49,6 +49,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
         SinglePage { Template: "conditions" } => CodeGroupView.Conditions(view),
         SinglePage { Template: "report" } => OverviewViews.Report(view),
         SinglePage { Template: "safety" } => OverviewViews.Safety(view),
+        SinglePage { Template: "evidence" } => SelfTestView.Of(view),
         SinglePage { Template: "terms" } => OverviewViews.Terms(view),
         SinglePage { Template: "not-found" } => OverviewViews.NotFound(view),
         _ => throw new InvalidOperationException($"no view draws {page.Address}"),

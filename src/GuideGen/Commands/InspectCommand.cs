@@ -15,7 +15,7 @@ static class InspectCommand
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
-            var findings = GuideInspector.Inspect(GuideLoader.Load(files));
+            var findings = GuideInspector.Inspect(GuideLoader.Load(files), terminal.Today);
             new FindingReport(terminal, parsed.GetValue(format)!, guide.PrefixOf(parsed)).Write(findings);
             return FindingReport.ExitCodeOf(findings);
         });
