@@ -193,6 +193,12 @@ public static class Rules
     public static readonly Rule ImageAlt = new("image-alt", Error, "A picture without a text alternative",
         "The picture '{0}' has no text alternative.", "Say between the square brackets what the picture shows.");
 
+    public static readonly Rule FormerForm = new("former-form", Error, "An old address that cannot be one",
+        "'{0}' cannot be an old address of a page.", "Write it from the site's root, such as faults/old-name.html.");
+
+    public static readonly Rule FormerTaken = new("former-taken", Error, "An old address that leads elsewhere",
+        "'{0}' is taken by {1}.", "An old address can lead to one page only: remove one of the two.");
+
     // Trees
     public static readonly Rule TreeStepKind = new("tree-step-kind", Error, "A step that is not of one kind",
         "A step needs exactly one of {1}; here is {0}.", "Say what the step is.");
@@ -259,6 +265,16 @@ public static class Rules
     {
         CanBeDismissed = true,
     };
+
+    // Signals
+    public static readonly Rule SignalSize = new("signal-size", Error, "A signal with too few or too many signs",
+        "'{0}' is made of {1} codes and symptoms.", "Name at least two; a table of combinations takes at most {2}.");
+
+    public static readonly Rule SignalTwice = new("signal-twice", Error, "A code or symptom in two signals",
+        "'{0}' belongs to '{1}' already.", "A sign goes back to one signal: take it out of one of them.");
+
+    public static readonly Rule SignalTable = new("signal-table", Error, "A table of combinations that is not whole",
+        "'{0}' {1}.", "With count: joint give every combination for each fault you list; otherwise leave the table out.");
 
     // Dismissals
     public static readonly Rule DismissalUnused = new("dismissal-unused", Warning, "A dismissal that dismisses nothing",

@@ -17,6 +17,8 @@ public static class GuideInspector
         new SafetyInspection(),
         new HazardTextInspection(),
         new LinkInspection(),
+        new SameSignalInspection(),
+        new FormerAddressInspection(),
         new TreeInspection(),
         new TreeAnswersInspection(),
         new TreeLeavesInspection(),

@@ -60,6 +60,7 @@ public sealed class SitePlan
         .. guide.Trees.All.Select(e => new EntryPage(e, "tree")),
         .. Codes.Select(c => new CodeInfoPage(c, guide.Codes.Find(c.ToString()))),
         .. Groups.Select(g => new CodeGroupPage(g)),
+        .. guide.Entries.SelectMany(e => Provenances.Of(e).Formerly.Select(f => new MovedPage(f.Value, e))),
     ];
 
     static ListPage List(GuideContent guide, ContentKind kind)
