@@ -13,8 +13,10 @@
   /** Causes from this share on decide how to drive and what to beware of. Our choice, no source. */
   const PLAUSIBLE = 0.05;
 
-  /** How many faults of their own a vehicle in trouble has beside the first, on average. From memory, no source. */
-  const SECOND_FAULT = 0.1;
+  /** How many faults of its own a vehicle in trouble has beside the first, on average. From memory, no source. */
+  const SECOND_FAULT = 0.3;
+  /** Of the signs that come without their fault, the part that no fault at all sets; the rest is a second fault. From memory, no source. */
+  const NO_FAULT = 0.1;
   /** Two faults are spoken of from this ratio on. Our choice. */
   const MUCH_BETTER = 2;
   const BEST_FOR_EACH = 4;
@@ -72,7 +74,7 @@
   }
 
   /**
-   * Two faults at once, by the leaky noisy-OR. The chance of a sign that no fault sets is its least likelihood in the model.
+   * Two faults at once, by the leaky noisy-OR. A sign that no fault sets is rarer than its least likelihood in the model.
    * @param {import('./ranking.js').Model} model @param {import('./ranking.js').Answers} answers
    * @returns {{ faults: string[], times: number | null } | null} null where one fault explains it as well; times null: beyond measure
    */
@@ -82,7 +84,7 @@
     const total = model.hypotheses.reduce((sum, h) => sum + h.prior, 0);
     const faults = chosen.map(i => ({ id: model.hypotheses[i].id, prior: SECOND_FAULT * model.hypotheses[i].prior / total }));
     const findings = model.findings.filter(f => typeof answers.findings[f.id] === "boolean").map(f => {
-      const leak = Math.min(...f.likelihoods);
+      const leak = NO_FAULT * Math.min(...f.likelihoods);
       return { id: f.id, leak, links: chosen.map(i => Math.max(0, 1 - (1 - f.likelihoods[i]) / (1 - leak))) };
     });
     const { likeliest } = GuideGen.ranking.severalFaults(faults, findings, answers.findings);
