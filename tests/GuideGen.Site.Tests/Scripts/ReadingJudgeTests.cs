@@ -1,5 +1,4 @@
 using System.Text.Json;
-using AngleSharp.Dom;
 using GuideGen.Site.Tests.Compiling;
 
 namespace GuideGen.Site.Tests.Scripts;

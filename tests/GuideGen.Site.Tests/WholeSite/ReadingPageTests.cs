@@ -1,4 +1,3 @@
-using AngleSharp.Dom;
 using GuideGen.Site.Tests.Compiling;
 
 namespace GuideGen.Site.Tests.WholeSite;
