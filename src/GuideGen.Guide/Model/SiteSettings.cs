@@ -40,11 +40,15 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
 
     static Shape<Located<string>> EditAddress { get; } = new ScalarShape<string>(
         "an address that begins with https:// and has {path} in it, such as https://example.org/loris/edit/main/{path}",
-        t => (t.StartsWith("https://", StringComparison.Ordinal) && t.Contains("{path}", StringComparison.Ordinal) && Uri.IsWellFormedUriString(t.Replace("{path}", "a", StringComparison.Ordinal), UriKind.Absolute), t));
+        t => (t.StartsWith("https://", StringComparison.Ordinal) && t.Contains("{path}", StringComparison.Ordinal) && Uri.IsWellFormedUriString(t.Replace("{path}", "a", StringComparison.Ordinal), UriKind.Absolute), t),
+        """{ "type": "string", "format": "uri-template", "pattern": "^https://[^ ]*\\{path\\}" }""",
+        "https://example.org/loris/edit/main/{path}");
 
     static Shape<Located<string>> Tag { get; } = new ScalarShape<string>(
         "a language tag such as en or en-GB",
-        t => (t.Split('-') is { Length: <= 4 } parts && parts[0].Length is 2 or 3 && parts.All(p => p.Length is >= 2 and <= 8 && p.All(char.IsAsciiLetterOrDigit)), t));
+        t => (t.Split('-') is { Length: <= 4 } parts && parts[0].Length is 2 or 3 && parts[0].All(char.IsAsciiLetter) && parts.All(p => p.Length is >= 2 and <= 8 && p.All(char.IsAsciiLetterOrDigit)), t),
+        """{ "type": "string", "pattern": "^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}$" }""",
+        "en-GB");
 
     protected override SiteSettings Make(RecordValues v) => new(v.Get(title), v.Get(language), v.Get(summary))
     {
