@@ -47,6 +47,8 @@ public sealed class CommandLine(Terminal terminal, string currentFolder)
             BundleCommand.Make(terminal, currentFolder),
             InspectCommand.Make(terminal, currentFolder),
             DecodeCommand.Make(terminal, currentFolder),
+            RulesCommand.Make(terminal),
+            SchemaCommand.Make(terminal, currentFolder),
         };
     }
 

@@ -1,9 +1,11 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Codes;
+using GuideGen.Diagnosis.Proof;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Rendering;
+using GuideGen.Site.Weighing;
 
 namespace GuideGen.Site.Planning;
 
@@ -14,10 +16,12 @@ public sealed class SitePlan
     {
         Guide = guide;
         Cleaner = guide.Settings.Html.IsEmpty ? null : new HtmlCleaner(guide.Settings.Html.Select(h => h.Value));
+        Weights = GuideWeights.Of(guide);
         Links = new LinkTable(guide);
         Codes = [.. CodeUses.All(guide)];
         Groups = CodeGroup.All(Codes);
-        Relations = new Relations(guide);
+        Relations = new Relations(guide, c => Weights.Proofs[c.Origin.Slug].Level.Counts());
+        Evidence = new GuideEvidence(guide, Weights);
         Pages = [.. PagesOf(guide)];
         CodeSet = Codes.ToFrozenSet();
     }
@@ -26,6 +30,10 @@ public sealed class SitePlan
 
     /// <summary>For a guide that allows some HTML in its pages; null for all others.</summary>
     internal HtmlCleaner? Cleaner { get; }
+
+    public GuideWeights Weights { get; }
+
+    public GuideEvidence Evidence { get; }
 
     public LinkTable Links { get; }
 
@@ -49,8 +57,10 @@ public sealed class SitePlan
         new SinglePage(Addresses.ListOf(ContentKind.Code), "codes"),
         new SinglePage(Addresses.Conditions, "conditions"),
         new SinglePage(Addresses.Report, "report"),
+        new SinglePage(Addresses.Weigh, "weigh"),
         new SinglePage(Addresses.Safety, "safety"),
         new SinglePage(Addresses.Terms, "terms"),
+        new SinglePage(Addresses.Evidence, "evidence"),
         new SinglePage(Addresses.NotFound, "not-found"),
         .. new[] { ContentKind.Fault, ContentKind.Symptom, ContentKind.Check, ContentKind.Part, ContentKind.Task, ContentKind.Tree }.Select(k => List(guide, k)),
         .. guide.Faults.All.Select(e => new EntryPage(e, "fault")),

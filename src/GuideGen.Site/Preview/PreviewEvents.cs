@@ -7,7 +7,7 @@ namespace GuideGen.Site.Preview;
 
 /// <summary>Tells open pages that there is something new, by server-sent events (HTML Living Standard 9.2).</summary>
 /// <remarks>Each page has a place for one message, the newest: a page that does not listen holds up nobody and costs nothing.</remarks>
-sealed class PreviewEvents
+sealed class PreviewEvents : IDisposable
 {
     const int MostPages = 64;
 
@@ -23,7 +23,12 @@ sealed class PreviewEvents
         foreach (var page in pages.Keys) page.Writer.TryWrite(news);
     }
 
-    public void Close() => closing.Cancel();
+    /// <summary>Ends what is sent; the pages ask again until they are closed.</summary>
+    public void Dispose()
+    {
+        closing.Cancel();
+        closing.Dispose();
+    }
 
     /// <summary>Sends the newest message and every later one, until the page is closed.</summary>
     public async Task Follow(HttpListenerResponse response)

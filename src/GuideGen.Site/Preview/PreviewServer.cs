@@ -24,13 +24,14 @@ public sealed class PreviewServer : IAsyncDisposable
     readonly PreviewEvents events = new();
     readonly Func<IGuideFiles> open;
     readonly Theme theme;
+    readonly DateOnly? today;
     readonly Task loop;
     readonly Lock rebuilding = new();
     volatile PreviewSite site = PreviewSite.None;
 
-    PreviewServer(HttpListener listener, int port, Func<IGuideFiles> open, Theme theme)
+    PreviewServer(HttpListener listener, int port, Func<IGuideFiles> open, Theme theme, DateOnly? today)
     {
-        (this.listener, this.open, this.theme) = (listener, open, theme);
+        (this.listener, this.open, this.theme, this.today) = (listener, open, theme, today);
         Address = new Uri($"http://{IPAddress.Loopback}:{port}/");
         answers = new PreviewAnswers(() => site, events, Address, theme.Words);
         Refresh();
@@ -44,8 +45,9 @@ public sealed class PreviewServer : IAsyncDisposable
 
     /// <param name="open">Lists the files of the guide anew each time.</param>
     /// <param name="port">0 for any that is free.</param>
+    /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
     /// <exception cref="IOException">The port is taken.</exception>
-    public static PreviewServer Start(Func<IGuideFiles> open, Theme theme, int port = 0)
+    public static PreviewServer Start(Func<IGuideFiles> open, Theme theme, int port = 0, DateOnly? today = null)
     {
         for (var tried = 1; ; tried++)
         {
@@ -55,7 +57,7 @@ public sealed class PreviewServer : IAsyncDisposable
             try
             {
                 listener.Start();
-                return new PreviewServer(listener, chosen, open, theme);
+                return new PreviewServer(listener, chosen, open, theme, today);
             }
             catch (HttpListenerException fault) when (port != 0 || tried == PortTries)
             {
@@ -74,7 +76,7 @@ public sealed class PreviewServer : IAsyncDisposable
     {
         lock (rebuilding)
         {
-            site = site.Next(open(), theme);
+            site = site.Next(open(), theme, today);
             events.Tell(answers.News());
             return site.Findings;
         }
@@ -82,7 +84,7 @@ public sealed class PreviewServer : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        events.Close();
+        events.Dispose();
         listener.Stop();
         await loop;
         listener.Close();

@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
-using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Loading;
 using GuideGen.Site.Pictures;
 using GuideGen.Site.Planning;
@@ -17,12 +16,11 @@ sealed record PreviewSite(int Version, ImmutableArray<Finding> Findings, bool Is
     public static PreviewSite None { get; } = new(0, [], false, null);
 
     /// <summary>Reads the guide anew. Never throws for what an author wrote.</summary>
-    public PreviewSite Next(IGuideFiles files, Theme theme)
+    /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
+    public PreviewSite Next(IGuideFiles files, Theme theme, DateOnly? today)
     {
-        var loaded = GuideLoader.Load(files);
-        var findings = GuideInspector.Inspect(loaded);
-        var isGood = findings.All(f => f.Severity != Severity.Error);
-        return new PreviewSite(Version + 1, findings, isGood, isGood ? PreviewFiles.Of(SitePlan.Make(loaded.Guide), files, theme) : Files);
+        var read = GuideReading.Of(GuideLoader.Load(files), today);
+        return new PreviewSite(Version + 1, read.Findings, !read.HasErrors, read.HasErrors ? Files : PreviewFiles.Of(SitePlan.Make(read.Guide), files, theme));
     }
 }
 

@@ -22,17 +22,18 @@ static class PreviewCommand
         command.SetAction(async (parsed, stop) =>
         {
             if (guide.Open(parsed, terminal) is null) return ExitCode.WrongUsage;
-            return await Show(terminal, guide.FolderOf(parsed), parsed.GetValue(port), stop);
+            return await Show(terminal, guide.FolderOf(parsed), guide.PrefixOf(parsed), parsed.GetValue(port), stop);
         });
         return command;
     }
 
-    static async Task<int> Show(Terminal terminal, string folder, int port, CancellationToken stop)
+    static async Task<int> Show(Terminal terminal, string folder, string prefix, int port, CancellationToken stop)
     {
         using var watcher = new GuideWatcher(folder);
-        await using var server = PreviewServer.Start(() => new FolderFiles(folder), new Theme(ThemeFiles.BuiltIn), port);
+        await using var server = PreviewServer.Start(() => new FolderFiles(folder), new Theme(ThemeFiles.BuiltIn), port, terminal.Today);
+        var report = new FindingReport(terminal, OutputFormat.Text, prefix);
         var told = server.Findings;
-        FindingReport.WriteText(terminal.Out, told);
+        report.Write(told);
         terminal.Out.WriteLine($"{server.Address} shows the guide on this machine. Ctrl+C ends it.");
         try
         {
@@ -40,7 +41,7 @@ static class PreviewCommand
             {
                 await watcher.Next(stop);
                 var findings = server.Refresh();
-                if (!IsSame(told, findings)) FindingReport.WriteText(terminal.Out, findings);
+                if (!IsSame(told, findings)) report.Write(findings);
                 told = findings;
             }
         }
