@@ -15,7 +15,10 @@ sealed class PreviewEvents : IDisposable
 
     readonly ConcurrentDictionary<Channel<string>, bool> pages = new();
     readonly CancellationTokenSource closing = new();
+    readonly CancellationToken stop;
     volatile string newest = "{}";
+
+    public PreviewEvents() => stop = closing.Token;
 
     public void Tell(string news)
     {
@@ -45,7 +48,7 @@ sealed class PreviewEvents : IDisposable
             response.ContentType = "text/event-stream";
             response.SendChunked = true;
             await Send(response, $"retry: 500\ndata: {newest}\n\n");
-            while (!closing.IsCancellationRequested) await Send(response, await Next(page));
+            while (!stop.IsCancellationRequested) await Send(response, await Next(page));
         }
         finally
         {
@@ -56,7 +59,7 @@ sealed class PreviewEvents : IDisposable
     /// <summary>The next message, or a line that only shows whether the page is still there.</summary>
     async Task<string> Next(Channel<string> page)
     {
-        using var waiting = CancellationTokenSource.CreateLinkedTokenSource(closing.Token);
+        using var waiting = CancellationTokenSource.CreateLinkedTokenSource(stop);
         waiting.CancelAfter(Beat);
         try
         {
