@@ -43,6 +43,7 @@ public sealed class CommandLine(Terminal terminal, string currentFolder)
             help,
             new VersionOption(),
             CompileCommand.Make(terminal, currentFolder),
+            BundleCommand.Make(terminal, currentFolder),
             InspectCommand.Make(terminal, currentFolder),
             DecodeCommand.Make(terminal, currentFolder),
             RulesCommand.Make(terminal),
