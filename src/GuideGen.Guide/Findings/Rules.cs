@@ -160,12 +160,14 @@ public static class Rules
         "The hazard '{0}' is declared, but the Safety section does not name it.", "Say how to avoid it in this job; the section has to use one of: {1}.")
     {
         CanBeDismissed = true,
+        IsAboutSafety = true,
     };
 
     public static readonly Rule HazardUndeclared = new("hazard-undeclared", Warning, "Hands-on text that calls for a hazard",
         "'{0}' in hands-on text calls for the hazard '{1}'.", "Add {1} to hazards and name it in the Safety section, or dismiss this with a reason.")
     {
         CanBeDismissed = true,
+        IsAboutSafety = true,
     };
 
     public static readonly Rule HazardBuiltIn = new("hazard-built-in", Error, "An own hazard with a built-in name",
@@ -276,6 +278,34 @@ public static class Rules
     public static readonly Rule SignalTable = new("signal-table", Error, "A table of combinations that is not whole",
         "'{0}' {1}.", "With count: joint give every combination for each fault you list; otherwise leave the table out.");
 
+    // Cases
+    public static readonly Rule CaseDate = new("case-date", Error, "A case with an impossible date",
+        "The case is dated {0}, {1}.", "Correct the date: it is the day the fault was found.");
+
+    public static readonly Rule CaseDuplicate = new("case-duplicate", Warning, "A case that is told twice",
+        "The case '{0}' tells the same: variant, fault, distance and date or signs and work.", "One vehicle, one fault, one case: join the two. If two vehicles really agree so well, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CasePersonal = new("case-personal", Error, "A case that could lead to a person",
+        "'{0}' looks like {1}.", "Leave it out, or write it so that nobody can be recognised. If it is something else, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CaseVariant = new("case-variant", Warning, "A case of a variant that its fault does not have",
+        "The fault '{0}' does not list the variant '{1}', and here it was found on one.", "Add the variant to the fault, or correct the case.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CaseSignUnlisted = new("case-sign-unlisted", Warning, "A sign that cases of a fault show and its page does not list",
+        "The {0} '{1}' stood in {2} cases of this fault, and the page does not list it.", "Add it with how likely it is; if it was something else on the same vehicles, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
     // Dismissals
     public static readonly Rule DismissalUnused = new("dismissal-unused", Warning, "A dismissal that dismisses nothing",
         "There is no finding of the rule '{0}' here{1} to dismiss.", "Remove the dismissal.");
@@ -288,6 +318,12 @@ public static class Rules
 
     public static readonly Rule DismissalReason = new("dismissal-reason", Error, "A dismissal without a real reason",
         "The reason '{0}' does not say why.", "Say in at least three words why the finding does not hold here.");
+
+    public static readonly Rule WeightFirm = new("weight-firm", Error, "A rule that cannot weigh so little",
+        "Findings of the rule '{0}' cannot weigh less than {1}.", "Let them weigh {1} or more, or remove the row. A finding about safety is never less than a warning.");
+
+    public static readonly Rule WeightIdle = new("weight-idle", Warning, "A weight for files that are not there",
+        "No file of the guide is like '{0}'.", "Correct it, such as content/parts/*, or remove the row.");
 
     /// <summary>Every rule, in the order of the ids.</summary>
     public static ImmutableArray<Rule> All { get; } =
