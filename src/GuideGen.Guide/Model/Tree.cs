@@ -17,6 +17,9 @@ public sealed record Tree(
     Located<string> Start,
     ImmutableArray<KeyValuePair<Located<string>, TreeNode>> Nodes) : IGuideEntry
 {
+    /// <summary>The most questions and checks on a walk: nobody stands beside a vehicle for more.</summary>
+    public const int MostSteps = 12;
+
     /// <summary>What the tool is to build the steps from; null where the author wrote them.</summary>
     public ComputedOrder? Computed { get; init; }
 
@@ -85,6 +88,8 @@ sealed class TreeNodeShape : Shape<TreeNode>
     };
 
     public override string Expected => "a step with one of " + string.Join(", ", Kinds.Keys);
+
+    public override Outline Outline => new ChoiceOutline(Expected, [.. Kinds.Values.Select(k => (RecordOutline)k.Outline)]);
 
     public override bool TryRead(YamlNode node, Binding binding, out TreeNode value)
     {

@@ -14,6 +14,9 @@ public static class Addresses
 
     public const string Report = "report.html";
 
+    /// <summary>The page that weighs the causes of codes and symptoms at hand.</summary>
+    public const string Weigh = "weigh.html";
+
     public const string Safety = "safety.html";
 
     public const string Terms = "terms.html";

@@ -9,6 +9,7 @@ static class SymptomView
     {
         var relations = view.Plan.Relations;
         var model = EntryView.Of(view, symptom);
+        model["slug"] = symptom.Origin.Slug;
         model["sense"] = Key(symptom.Sense.Value);
         model["lamp"] = symptom.Lamp?.Value;
         model["drive"] = DriveWords.Key(symptom.Drive.Value);
