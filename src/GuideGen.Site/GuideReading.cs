@@ -14,11 +14,12 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
 {
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 
-    public static GuideReading Of(LoadedGuide loaded)
+    /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
+    public static GuideReading Of(LoadedGuide loaded, DateOnly? today = null)
     {
-        var written = new GuideReading(loaded.Guide, GuideInspector.Inspect(loaded));
+        var written = new GuideReading(loaded.Guide, GuideInspector.Inspect(loaded, today));
         if (written.HasErrors) return written;
         var built = ComputedTrees.Fill(loaded.Guide);
-        return built == loaded.Guide ? written : new GuideReading(built, GuideInspector.Inspect(loaded with { Guide = built }));
+        return built == loaded.Guide ? written : new GuideReading(built, GuideInspector.Inspect(loaded with { Guide = built }, today));
     }
 }

@@ -20,13 +20,14 @@ public static class SiteCompiler
 {
     /// <param name="target">Written only if no finding is an error.</param>
     /// <param name="report">Told what is being done, in the order of the stages.</param>
+    /// <param name="today">What is dated later is wrong; null if no day is to be compared with. Nothing of it comes into the site.</param>
     /// <exception cref="SiteRefusedException">The target is not ours to write.</exception>
-    public static CompileResult Compile(IGuideFiles files, Theme theme, ISiteTarget target, IProgress<CompileStage> report)
+    public static CompileResult Compile(IGuideFiles files, Theme theme, ISiteTarget target, IProgress<CompileStage> report, DateOnly? today = null)
     {
         report.Report(CompileStage.Reading);
         var loaded = GuideLoader.Load(files);
         report.Report(CompileStage.Inspecting);
-        var read = GuideReading.Of(loaded);
+        var read = GuideReading.Of(loaded, today);
         if (read.HasErrors) return new CompileResult(read.Guide, read.Findings, 0);
         report.Report(CompileStage.Writing);
         var plan = SitePlan.Make(read.Guide);

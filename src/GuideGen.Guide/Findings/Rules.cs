@@ -276,6 +276,34 @@ public static class Rules
     public static readonly Rule SignalTable = new("signal-table", Error, "A table of combinations that is not whole",
         "'{0}' {1}.", "With count: joint give every combination for each fault you list; otherwise leave the table out.");
 
+    // Cases
+    public static readonly Rule CaseDate = new("case-date", Error, "A case with an impossible date",
+        "The case is dated {0}, {1}.", "Correct the date: it is the day the fault was found.");
+
+    public static readonly Rule CaseDuplicate = new("case-duplicate", Warning, "A case that is told twice",
+        "The case '{0}' tells the same: variant, fault, distance and date or signs and work.", "One vehicle, one fault, one case: join the two. If two vehicles really agree so well, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CasePersonal = new("case-personal", Error, "A case that could lead to a person",
+        "'{0}' looks like {1}.", "Leave it out, or write it so that nobody can be recognised. If it is something else, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CaseVariant = new("case-variant", Warning, "A case of a variant that its fault does not have",
+        "The fault '{0}' does not list the variant '{1}', and here it was found on one.", "Add the variant to the fault, or correct the case.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CaseSignUnlisted = new("case-sign-unlisted", Warning, "A sign that cases of a fault show and its page does not list",
+        "The {0} '{1}' stood in {2} cases of this fault, and the page does not list it.", "Add it with how likely it is; if it was something else on the same vehicles, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
     // Dismissals
     public static readonly Rule DismissalUnused = new("dismissal-unused", Warning, "A dismissal that dismisses nothing",
         "There is no finding of the rule '{0}' here{1} to dismiss.", "Remove the dismissal.");

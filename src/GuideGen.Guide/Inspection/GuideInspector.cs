@@ -24,12 +24,16 @@ public static class GuideInspector
         new TreeLeavesInspection(),
         new TreeOrderInspection(),
         new JoinedTreesInspection(),
+        new CaseDuplicateInspection(),
+        new CaseAgainstFaultInspection(),
+        new CasePrivacyInspection(),
     ];
 
     /// <returns>What was found while loading and inspecting, without what authors dismissed, in the order of a reader.</returns>
-    public static ImmutableArray<Finding> Inspect(LoadedGuide loaded)
+    /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
+    public static ImmutableArray<Finding> Inspect(LoadedGuide loaded, DateOnly? today = null)
     {
-        var found = Inspections.AsParallel().AsOrdered().SelectMany(i => i.Inspect(loaded.Guide)).ToList();
+        var found = Inspections.Add(new CaseDateInspection(today)).AsParallel().AsOrdered().SelectMany(i => i.Inspect(loaded.Guide)).ToList();
         return FindingList.Sort([.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)]);
     }
 }

@@ -6,11 +6,16 @@ namespace GuideGen.Site.Planning;
 /// <summary>Addresses of pages: relative to the site's root, with forward slashes, ending in .html.</summary>
 public static class Addresses
 {
+    public const string Evidence = "evidence.html";
+
     public const string Home = "index.html";
 
     public const string NotFound = "404.html";
 
     public const string Report = "report.html";
+
+    /// <summary>The page that weighs the causes of codes and symptoms at hand.</summary>
+    public const string Weigh = "weigh.html";
 
     public const string Safety = "safety.html";
 

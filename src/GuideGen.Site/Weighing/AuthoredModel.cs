@@ -14,7 +14,7 @@ namespace GuideGen.Site.Weighing;
 static class AuthoredModel
 {
     /// <summary>What of all vehicles has a fault that no page covers, in parts of what the pages cover. From memory, no source.</summary>
-    const double ElseShare = 0.1;
+    public const double ElseShare = 0.1;
 
     // How likely a sign is under a fault whose page does not name it. From memory, no source.
     const double StrayCode = 0.01, StraySymptom = 0.03;
