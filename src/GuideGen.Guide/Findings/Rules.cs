@@ -160,12 +160,14 @@ public static class Rules
         "The hazard '{0}' is declared, but the Safety section does not name it.", "Say how to avoid it in this job; the section has to use one of: {1}.")
     {
         CanBeDismissed = true,
+        IsAboutSafety = true,
     };
 
     public static readonly Rule HazardUndeclared = new("hazard-undeclared", Warning, "Hands-on text that calls for a hazard",
         "'{0}' in hands-on text calls for the hazard '{1}'.", "Add {1} to hazards and name it in the Safety section, or dismiss this with a reason.")
     {
         CanBeDismissed = true,
+        IsAboutSafety = true,
     };
 
     public static readonly Rule HazardBuiltIn = new("hazard-built-in", Error, "An own hazard with a built-in name",
@@ -316,6 +318,12 @@ public static class Rules
 
     public static readonly Rule DismissalReason = new("dismissal-reason", Error, "A dismissal without a real reason",
         "The reason '{0}' does not say why.", "Say in at least three words why the finding does not hold here.");
+
+    public static readonly Rule WeightFirm = new("weight-firm", Error, "A rule that cannot weigh so little",
+        "Findings of the rule '{0}' cannot weigh less than {1}.", "Let them weigh {1} or more, or remove the row. A finding about safety is never less than a warning.");
+
+    public static readonly Rule WeightIdle = new("weight-idle", Warning, "A weight for files that are not there",
+        "No file of the guide is like '{0}'.", "Correct it, such as content/parts/*, or remove the row.");
 
     /// <summary>Every rule, in the order of the ids.</summary>
     public static ImmutableArray<Rule> All { get; } =

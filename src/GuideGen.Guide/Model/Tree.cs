@@ -89,6 +89,8 @@ sealed class TreeNodeShape : Shape<TreeNode>
 
     public override string Expected => "a step with one of " + string.Join(", ", Kinds.Keys);
 
+    public override Outline Outline => new ChoiceOutline(Expected, [.. Kinds.Values.Select(k => (RecordOutline)k.Outline)]);
+
     public override bool TryRead(YamlNode node, Binding binding, out TreeNode value)
     {
         if (node is not YamlMap map) return Refuse(node, binding, out value);

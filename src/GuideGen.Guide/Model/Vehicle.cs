@@ -59,7 +59,7 @@ sealed class VehicleShape : RecordShape<Vehicle>
     }
 
     static Shape<Located<string>> Currency { get; } = new ScalarShape<string>(
-        "a currency code of three capital letters such as EUR", t => (t.Length == 3 && t.All(char.IsAsciiLetterUpper), t));
+        "a currency code of three capital letters such as EUR", t => (t.Length == 3 && t.All(char.IsAsciiLetterUpper), t), """{ "type": "string", "pattern": "^[A-Z]{3}$" }""", "EUR");
 
     protected override Vehicle Make(RecordValues v) => new(
         v.Get(name),
