@@ -32,8 +32,8 @@ public sealed class RepairChoiceTests : IDisposable
 
         Same(expected.Own(hourValue), said.Own);
         Same(expected.Workshop(hourValue), said.Workshop);
-        Assert.Equal((double?)expected.BreakEvenHourValue is { } hour ? Math.Round(hour, 6) : null, said.BreakEvenHourValue is { } value ? Math.Round(value, 6) : null);
-        Assert.Equal((double?)expected.BreakEvenChance(hourValue) is { } chance ? Math.Round(chance, 6) : null, said.BreakEvenChance is { } share ? Math.Round(share, 6) : null);
+        Assert.Equal((double?)expected.BreakEvenHourValue is { } hour ? Math.Round(hour, 6) : (double?)null, said.BreakEvenHourValue is { } value ? Math.Round(value, 6) : (double?)null);
+        Assert.Equal((double?)expected.BreakEvenChance(hourValue) is { } chance ? Math.Round(chance, 6) : (double?)null, said.BreakEvenChance is { } share ? Math.Round(share, 6) : (double?)null);
     }
 
     // Worked by hand: bill (1.0 + 1.6) x 95 + 68 x 1.35 = 338.80, with 19 % tax 403.172; own cash 89 + 0.2 x 403.172 = 169.6344.
