@@ -85,4 +85,32 @@ public sealed class InspectTests : IDisposable
 
         Assert.DoesNotContain(run.Out + run.Error, c => char.IsControl(c) && c is not ('\n' or '\r'));
     }
+
+    [Theory]
+    [InlineData("inspect", "sarif", "guide/content/terms.yml")]
+    [InlineData("inspect", "annotations", "::error file=guide/content/terms.yml,line=1,")]
+    [InlineData("compile", "sarif", "guide/content/terms.yml")]
+    [InlineData("compile", "annotations", "::error file=guide/content/terms.yml,line=1,")]
+    public void Formats_for_a_code_host_count_paths_from_the_current_folder(string command, string format, string expected)
+    {
+        Tool.CopyGuide(temp);
+        temp.Write("guide/content/terms.yml", "boost: { means: Air pressure, alsoo: [push] }\n");
+
+        var run = Tool.Run(temp.PathTo(), command, "guide", "--format", format);
+
+        Assert.Equal(1, run.Code);
+        Assert.Contains(expected, run.Out, StringComparison.Ordinal);
+    }
+
+    [Theory, InlineData("json"), InlineData("sarif")]
+    public void What_a_compile_prints_for_a_program_is_one_value_and_words_go_to_the_other_side(string format)
+    {
+        var guide = Tool.CopyGuide(temp);
+
+        var run = Tool.Run(guide, "compile", "--format", format);
+
+        Assert.Equal(0, run.Code);
+        using var json = JsonDocument.Parse(run.Out);
+        Assert.Contains("files in", run.Error, StringComparison.Ordinal);
+    }
 }

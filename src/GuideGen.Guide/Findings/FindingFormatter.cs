@@ -3,12 +3,12 @@ using System.Text.Json;
 
 namespace GuideGen.Guide.Findings;
 
-/// <summary>The one place that writes findings: as text for people, as JSON for programs. Lines end in LF everywhere.</summary>
+/// <summary>Writes findings as text for people and as JSON for programs. Lines end in LF everywhere.</summary>
 public static class FindingFormatter
 {
     const string Indent = "    ";
 
-    static readonly JsonWriterOptions JsonOptions = new()
+    internal static readonly JsonWriterOptions JsonOptions = new()
     {
         Indented = true,
         NewLine = "\n",

@@ -40,21 +40,21 @@ public sealed class GuideLoader
 
     GuideContent LoadGuide()
     {
-        var settings = LoadOne(SettingsFile, new SiteSettingsShape(), Fallbacks.Settings, isRequired: true);
-        var vehicle = LoadOne(VehicleFile, new VehicleShape(), Fallbacks.Vehicle, isRequired: true);
-        var own = LoadOne(HazardsFile, HazardBook.Shape, [], isRequired: false);
-        var terms = LoadOne(TermsFile, Collections.MapOf(Scalars.Text, new TermShape()), [], isRequired: false);
+        var settings = LoadOne(SettingsFile, GuideShapes.Settings, Fallbacks.Settings, isRequired: true);
+        var vehicle = LoadOne(VehicleFile, GuideShapes.Vehicle, Fallbacks.Vehicle, isRequired: true);
+        var own = LoadOne(HazardsFile, GuideShapes.Hazards, [], isRequired: false);
+        var terms = LoadOne(TermsFile, GuideShapes.Terms, [], isRequired: false);
         return new GuideContent(
             settings,
             vehicle,
-            Shelf(ContentKind.Fault, new FaultShape()),
-            Shelf(ContentKind.Check, new CheckShape()),
-            Shelf(ContentKind.Symptom, new SymptomShape()),
-            Shelf(ContentKind.Part, new PartShape()),
-            Shelf(ContentKind.Task, new HowToShape()),
-            Shelf(ContentKind.Code, new CodePageShape()),
-            Shelf(ContentKind.Tree, new TreeShape()),
-            LoadAll(ContentKind.Case, new CaseShape()))
+            Shelf(ContentKind.Fault, GuideShapes.Fault),
+            Shelf(ContentKind.Check, GuideShapes.Check),
+            Shelf(ContentKind.Symptom, GuideShapes.Symptom),
+            Shelf(ContentKind.Part, GuideShapes.Part),
+            Shelf(ContentKind.Task, GuideShapes.Task),
+            Shelf(ContentKind.Code, GuideShapes.Code),
+            Shelf(ContentKind.Tree, GuideShapes.Tree),
+            LoadAll(ContentKind.Case, GuideShapes.Case))
         {
             Hazards = WithOwn(own),
             Terms = terms,

@@ -9,6 +9,10 @@ public static class SlugForm
     public static bool IsGood(ContentKind kind, string slug) =>
         kind is ContentKind.Code ? TroubleCode.TryParse(slug, out var code) && code.ToString() == slug && !code.IsEmptySlot : IsPlain(slug);
 
+    /// <summary><see cref="IsPlain"/> as a JSON Schema.</summary>
+    internal static string Constraint { get; } =
+        $$"""{ "type": "string", "maxLength": {{LoadLimits.SlugLength}}, "pattern": "^(?!(con|prn|aux|nul|com[0-9]|lpt[0-9])$)[a-z0-9]+(-[a-z0-9]+)*$" }""";
+
     public static bool IsPlain(string slug)
     {
         if (slug.Length is 0 or > LoadLimits.SlugLength) return false;

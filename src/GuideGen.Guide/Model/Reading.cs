@@ -45,6 +45,10 @@ public static class Quantities
 
     internal static Shape<Located<string>> QuantityShape { get; } = new WordShape<string>(Units.Keys.Order(StringComparer.Ordinal).ToDictionary(k => k));
 
+    /// <summary>As JSON Schemas, for a record with these two keys.</summary>
+    internal static IEnumerable<string> UnitConditions => Units.OrderBy(u => u.Key, StringComparer.Ordinal).Select(u =>
+        $$"""{ "if": { "properties": { "quantity": { "const": "{{u.Key}}" } } }, "then": { "properties": { "unit": {{Constraints.OneOf(u.Value)}} } } }""");
+
     internal static bool HasUnit(Located<string> quantity, Located<string> unit, FindingList findings)
     {
         var units = Units[quantity.Value];
@@ -76,6 +80,17 @@ sealed class ReadingShape : RecordShape<Reading>
         when = Required("when", Scalars.Text, "The state of the vehicle in which the limits hold.");
         scale = Optional("scale", Maybe.Of(Scalars.Word(("gauge", false), ("absolute", true))), null, "For a pressure: gauge or absolute.");
     }
+
+    protected override string Conditions => $"[{Limits}, {Scale}, {string.Join(", ", Quantities.UnitConditions)}]";
+
+    const string Limits = """
+        { "oneOf": [{ "required": ["over"], "not": { "anyOf": [{ "required": ["low"] }, { "required": ["high"] }] } },
+          { "anyOf": [{ "required": ["low"] }, { "required": ["high"] }], "not": { "required": ["over"] } }] }
+        """;
+
+    const string Scale = """
+        { "if": { "properties": { "quantity": { "const": "pressure" } } }, "then": { "required": ["scale"] }, "else": { "not": { "required": ["scale"] } } }
+        """;
 
     public override bool TryRead(YamlNode node, Binding binding, out Reading value)
     {
@@ -122,6 +137,8 @@ sealed class LimitsOverShape : RecordShape<LimitTable?>
         unit = Required("unit", Scalars.Text, "Its unit.");
         table = Required("table", new LimitTableShape(), "Rows of [x, low, high].");
     }
+
+    protected override string Conditions => $"[{string.Join(", ", Quantities.UnitConditions)}]";
 
     protected override LimitTable Make(RecordValues v) => new(v.Get(quantity), v.Get(unit), v.Get(table));
 }

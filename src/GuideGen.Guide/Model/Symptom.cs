@@ -54,6 +54,10 @@ sealed class SymptomShape : EntryShape<Symptom>
     static Shape<Located<Sense>> SenseWords { get; } = Scalars.Word(
         ("lamp", Sense.Lamp), ("feel", Sense.Feel), ("hear", Sense.Hear), ("see", Sense.See), ("smell", Sense.Smell));
 
+    protected override string Conditions => """
+        [{ "if": { "required": ["lamp"] }, "then": { "properties": { "sense": { "const": "lamp" } } } }]
+        """;
+
     public override bool TryRead(YamlNode node, Binding binding, out Symptom value)
     {
         if (!base.TryRead(node, binding, out value)) return false;

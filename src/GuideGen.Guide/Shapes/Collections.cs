@@ -9,6 +9,8 @@ public sealed class ListShape<T>(Shape<T> item, int fewest) : Shape<ImmutableArr
 {
     public override string Expected => $"a list of {item.Several}" + (fewest > 0 ? $", at least {fewest}" : "");
 
+    public override Outline Outline => new ListOutline(Expected, item.Outline, fewest);
+
     public override bool TryRead(YamlNode node, Binding binding, out ImmutableArray<T> value)
     {
         if (node is not YamlList list || list.Items.Length < fewest) return Refuse(node, binding, out value);
@@ -28,6 +30,8 @@ public sealed class ListShape<T>(Shape<T> item, int fewest) : Shape<ImmutableArr
 public sealed class MapShape<TKey, TValue>(Shape<TKey> key, Shape<TValue> item, int fewest) : Shape<ImmutableArray<KeyValuePair<TKey, TValue>>>
 {
     public override string Expected => (fewest > 1 ? $"at least {fewest} " : "") + $"keys with values, each {key.Expected} with {item.Expected}";
+
+    public override Outline Outline => new MapOutline(Expected, key.Outline, item.Outline, fewest);
 
     public override bool TryRead(YamlNode node, Binding binding, out ImmutableArray<KeyValuePair<TKey, TValue>> value)
     {
@@ -49,6 +53,11 @@ public sealed class MapShape<TKey, TValue>(Shape<TKey> key, Shape<TValue> item, 
 public sealed class LimitTableShape : Shape<ImmutableArray<Model.LimitRow>>
 {
     public override string Expected => "rows of [x, low, high] with rising x and low not above high";
+
+    public override Outline Outline => new ListOutline(Expected, Row, 2);
+
+    static ValueOutline Row { get; } = new(
+        "[x, low, high]", """{ "type": "array", "items": { "type": "number" }, "minItems": 3, "maxItems": 3 }""", "[20, 2.2, 2.8]");
 
     public override bool TryRead(YamlNode node, Binding binding, out ImmutableArray<Model.LimitRow> value)
     {

@@ -79,6 +79,8 @@ public static class Maybe
     {
         public override string Expected => shape.Expected;
 
+        public override Outline Outline => shape.Outline;
+
         public override bool TryRead(Yaml.YamlNode node, Binding binding, out T? value)
         {
             var isRead = shape.TryRead(node, binding, out var inner);

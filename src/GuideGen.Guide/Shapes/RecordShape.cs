@@ -12,6 +12,8 @@ public interface IField
 
     bool IsRequired { get; }
 
+    Outline Outline { get; }
+
     /// <summary>One line for writers.</summary>
     string Help { get; }
 
@@ -30,6 +32,8 @@ public sealed class Field<T>(int index, string key, Shape<T> shape, string help)
     public string Help { get; } = help;
 
     public string Expected => shape.Expected;
+
+    public Outline Outline => shape.Outline;
 
     public bool IsRequired { get; internal init; } = true;
 
@@ -65,6 +69,11 @@ public abstract class RecordShape<T> : Shape<T>
     public IReadOnlyList<IField> Fields => fields;
 
     public override string Expected => "keys with values";
+
+    public override Outline Outline => new RecordOutline(Expected, [.. fields], Conditions);
+
+    /// <summary>What <see cref="TryRead"/> of a derived shape asks of several keys together, as a list of JSON Schemas.</summary>
+    protected virtual string Conditions => "";
 
     protected Field<TValue> Required<TValue>(string key, Shape<TValue> shape, string help) =>
         Add(new Field<TValue>(fields.Count, key, shape, help));

@@ -9,9 +9,13 @@ using GuideGen.Guide.Yaml;
 namespace GuideGen.Guide.Shapes;
 
 /// <summary>A single value that a small function understands.</summary>
-public sealed class ScalarShape<T>(string expected, Func<string, (bool IsRead, T Value)> read) : Shape<Located<T>>
+/// <param name="constraint">A JSON Schema that allows the same values.</param>
+/// <param name="example">A good value, as an author writes it.</param>
+public sealed class ScalarShape<T>(string expected, Func<string, (bool IsRead, T Value)> read, string constraint, string example) : Shape<Located<T>>
 {
     public override string Expected { get; } = expected;
+
+    public override Outline Outline { get; } = new ValueOutline(expected, constraint, example);
 
     public override bool TryRead(YamlNode node, Binding binding, out Located<T> value)
     {
@@ -30,6 +34,8 @@ public sealed class TextShape(int longest) : Shape<Located<string>>
 
     public override string Several => "texts";
 
+    public override Outline Outline { get; } = new ValueOutline("text", Constraints.Text, "A sentence in plain words");
+
     public override bool TryRead(YamlNode node, Binding binding, out Located<string> value)
     {
         value = default;
@@ -45,6 +51,8 @@ public sealed class TextShape(int longest) : Shape<Located<string>>
 public sealed class WordShape<T>(IReadOnlyDictionary<string, T> words) : Shape<Located<T>>
 {
     public override string Expected => "one of " + string.Join(", ", words.Keys);
+
+    public override Outline Outline { get; } = new ValueOutline("one of " + string.Join(", ", words.Keys), Constraints.OneOf(words.Keys), words.Keys.First());
 
     public override bool TryRead(YamlNode node, Binding binding, out Located<T> value)
     {
@@ -68,6 +76,23 @@ public sealed class NameShape(NameKind kind) : Shape<Located<string>>
 
     public override string Several => $"names of {NameKinds.Word(kind)}s";
 
+    public override Outline Outline { get; } = new ValueOutline(
+        $"the name of a {NameKinds.Word(kind)}", """{ "type": ["string", "number", "boolean"] }""", Examples[kind]);
+
+    static readonly Dictionary<NameKind, string> Examples = new()
+    {
+        [NameKind.Fault] = "charge-air-hose-split",
+        [NameKind.Check] = "charge-air-pressure-test",
+        [NameKind.Symptom] = "reduced-power",
+        [NameKind.Part] = "charge-air-hose",
+        [NameKind.Task] = "clear-the-codes",
+        [NameKind.Tree] = "reduced-power",
+        [NameKind.Variant] = "w20d",
+        [NameKind.System] = "air",
+        [NameKind.Setup] = "undertray-off",
+        [NameKind.Hazard] = "hot-parts",
+    };
+
     public override bool TryRead(YamlNode node, Binding binding, out Located<string> value)
     {
         if (node is not YamlScalar { IsEmpty: false } scalar) return Refuse(node, binding, out value);
@@ -81,6 +106,9 @@ public sealed class NameShape(NameKind kind) : Shape<Located<string>>
 public sealed class CodeShape : Shape<Located<TroubleCode>>
 {
     public override string Expected => "a trouble code such as P0299";
+
+    public override Outline Outline { get; } = new ValueOutline(
+        "a trouble code such as P0299", """{ "type": "string", "pattern": "^(?!P0000$)[PCBU][0-3][0-9A-F]{3}$" }""", "P0299");
 
     public override bool TryRead(YamlNode node, Binding binding, out Located<TroubleCode> value)
     {
@@ -102,23 +130,33 @@ public static class Scalars
 
     /// <summary>A name that other files and addresses use.</summary>
     public static Shape<Located<string>> Key { get; } = new ScalarShape<string>(
-        "a key of lower-case letters, digits and single hyphens", t => (SlugForm.IsPlain(t), t));
+        "a key of lower-case letters, digits and single hyphens", t => (SlugForm.IsPlain(t), t), SlugForm.Constraint, "upper-hose");
 
     public static Shape<Located<bool>> Flag { get; } = new WordShape<bool>(
         new Dictionary<string, bool> { ["true"] = true, ["false"] = false });
 
     public static Shape<Located<DateOnly>> Date { get; } = new ScalarShape<DateOnly>(
         "a date such as 2024-05-31",
-        t => (DateOnly.TryParseExact(t, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var d), d));
+        t => (DateOnly.TryParseExact(t, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var d), d),
+        """{ "type": "string", "format": "date", "pattern": "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" }""",
+        "2024-05-31");
 
     public static Shape<Located<MoneyRange>> Price { get; } = new ScalarShape<MoneyRange>(
-        "a price such as 35 or 35-80", t => (MoneyRange.TryParse(t, out var r), r));
+        "a price such as 35 or 35-80",
+        t => (MoneyRange.TryParse(t, out var r), r),
+        Constraints.NumberOr("\"minimum\": 0, \"exclusiveMaximum\": 1000000", $"{Constraints.Amount}( *- *{Constraints.Amount})?"),
+        "35-80");
 
     public static Shape<Located<YearRange>> Years { get; } = new ScalarShape<YearRange>(
-        "years such as 2012-2022", t => (YearRange.TryParse(t, out var r), r));
+        "years such as 2012-2022",
+        t => (YearRange.TryParse(t, out var r), r),
+        Constraints.NumberOr("\"multipleOf\": 1, \"minimum\": 1900, \"maximum\": 2100", $"{Constraints.Year}( *- *{Constraints.Year})?"),
+        "2012-2022");
 
     public static Shape<Located<Likelihood>> Likelihood { get; } = new ScalarShape<Likelihood>(
-        "always, usually, sometimes, rarely or a number from 0 to 1", t => (Model.Likelihood.TryParse(t, out var l), l));
+        "always, usually, sometimes, rarely or a number from 0 to 1", t => (Model.Likelihood.TryParse(t, out var l), l),
+        """{ "anyOf": [{ "enum": ["always", "usually", "sometimes", "rarely"] }, { "type": "number", "minimum": 0, "maximum": 1 }] }""",
+        "usually");
 
     public static Shape<Located<TroubleCode>> Code { get; } = new CodeShape();
 
@@ -126,13 +164,17 @@ public static class Scalars
         high == double.MaxValue
             ? string.Create(CultureInfo.InvariantCulture, $"a number of at least {low}")
             : string.Create(CultureInfo.InvariantCulture, $"a number from {low} to {high}"),
-        t => (TryNumber(t, out var n) && n >= low && n <= high, n));
+        t => (TryNumber(t, out var n) && n >= low && n <= high, n),
+        Constraints.Number(low, high),
+        Math.Clamp(5, low, high).ToString(CultureInfo.InvariantCulture));
 
-    public static Shape<Located<double>> AnyNumber { get; } = new ScalarShape<double>("a number", t => (TryNumber(t, out var n), n));
+    public static Shape<Located<double>> AnyNumber { get; } = new ScalarShape<double>("a number", t => (TryNumber(t, out var n), n), """{ "type": "number" }""", "13.8");
 
     public static Shape<Located<int>> Whole(int low, int high) => new ScalarShape<int>(
         string.Create(CultureInfo.InvariantCulture, $"a whole number from {low} to {high}"),
-        t => (int.TryParse(t, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n >= low && n <= high, n));
+        t => (int.TryParse(t, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n >= low && n <= high, n),
+        Constraints.Whole(low, high),
+        Math.Clamp(2, low, high).ToString(CultureInfo.InvariantCulture));
 
     public static Shape<Located<string>> Name(NameKind kind) => new NameShape(kind);
 

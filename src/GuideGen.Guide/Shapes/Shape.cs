@@ -6,7 +6,7 @@ namespace GuideGen.Guide.Shapes;
 
 /// <summary>
 /// What an author may write in one place: it reads a node into a typed value or says what is wrong with it.
-/// One description serves the loader, the messages and the help for writers.
+/// One description serves the loader, the messages, the schemas, the drafts and the help for writers.
 /// </summary>
 public abstract class Shape<T>
 {
@@ -15,6 +15,8 @@ public abstract class Shape<T>
 
     /// <summary>Several of them, as it completes 'a list of …'.</summary>
     public virtual string Several => Expected;
+
+    public abstract Outline Outline { get; }
 
     /// <returns>False if the node has another shape; the context then holds a finding that says so.</returns>
     public abstract bool TryRead(YamlNode node, Binding binding, out T value);

@@ -6,6 +6,8 @@ namespace GuideGen.Site.Planning;
 /// <summary>Addresses of pages: relative to the site's root, with forward slashes, ending in .html.</summary>
 public static class Addresses
 {
+    public const string Evidence = "evidence.html";
+
     public const string Home = "index.html";
 
     public const string NotFound = "404.html";

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Codes;
+using GuideGen.Diagnosis.Proof;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Weighing;
@@ -17,7 +18,8 @@ public sealed class SitePlan
         Links = new LinkTable(guide);
         Codes = [.. CodeUses.All(guide)];
         Groups = CodeGroup.All(Codes);
-        Relations = new Relations(guide);
+        Relations = new Relations(guide, c => Weights.Proofs[c.Origin.Slug].Level.Counts());
+        Evidence = new GuideEvidence(guide, Weights);
         Pages = [.. PagesOf(guide)];
         CodeSet = Codes.ToFrozenSet();
     }
@@ -25,6 +27,8 @@ public sealed class SitePlan
     public GuideContent Guide { get; }
 
     public GuideWeights Weights { get; }
+
+    public GuideEvidence Evidence { get; }
 
     public LinkTable Links { get; }
 
@@ -52,6 +56,7 @@ public sealed class SitePlan
         new SinglePage(Addresses.CaseForm, "report-a-case"),
         new SinglePage(Addresses.Safety, "safety"),
         new SinglePage(Addresses.Terms, "terms"),
+        new SinglePage(Addresses.Evidence, "evidence"),
         new SinglePage(Addresses.NotFound, "not-found"),
         .. new[] { ContentKind.Fault, ContentKind.Symptom, ContentKind.Check, ContentKind.Part, ContentKind.Task, ContentKind.Tree }.Select(k => List(guide, k)),
         .. guide.Faults.All.Select(e => new EntryPage(e, "fault")),
@@ -62,6 +67,7 @@ public sealed class SitePlan
         .. guide.Trees.All.Select(e => new EntryPage(e, "tree")),
         .. Codes.Select(c => new CodeInfoPage(c, guide.Codes.Find(c.ToString()))),
         .. Groups.Select(g => new CodeGroupPage(g)),
+        .. guide.Entries.SelectMany(e => Provenances.Of(e).Formerly.Select(f => new MovedPage(f.Value, e))),
     ];
 
     static ListPage List(GuideContent guide, ContentKind kind)

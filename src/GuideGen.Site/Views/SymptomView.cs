@@ -16,6 +16,7 @@ static class SymptomView
         model["also"] = new ScriptArray(symptom.Also.Select(a => a.Value));
         model["trees"] = view.Cards(relations.TreesBySymptom[symptom.Origin.Slug]);
         model["faults"] = new ScriptArray(relations.FaultsBySymptom[symptom.Origin.Slug].Select(view.Card));
+        model["evidence"] = EvidenceView.Of(view, view.Plan.Evidence.OfSymptom(symptom.Origin.Slug));
         return model;
     }
 

@@ -14,24 +14,29 @@ namespace GuideGen.Site.Weighing;
 static class AuthoredModel
 {
     /// <summary>What of all vehicles has a fault that no page covers, in parts of what the pages cover. From memory, no source.</summary>
-    const double ElseShare = 0.1;
+    public const double ElseShare = 0.1;
 
     // How likely a sign is under a fault whose page does not name it. From memory, no source.
     const double StrayCode = 0.01, StraySymptom = 0.03;
 
-    public static RankingModel Of(GuideContent guide) => RankingModel.Create(
-        guide.Faults.All.Select(f => new Hypothesis(f.Origin.Slug, f.Belief.Value)),
-        ElseShare * guide.Faults.All.Sum(f => f.Belief.Value),
-        new ModelParts
-        {
-            Findings =
-            [
-                .. Findings(guide, CodeUses.All(guide).Select(c => (c, c.ToString())), f => f.Codes, StrayCode),
-                .. Findings(guide, guide.Symptoms.All.Select(s => (s.Origin.Slug, s.Origin.Slug)), f => f.Symptoms, StraySymptom),
-            ],
-            Checks = Checks(guide),
-            Setups = [.. guide.Vehicle.Setups.Select(s => new Diagnosis.Setup(s.Key.Value, new Effort(s.Value.Minutes.Value)))],
-        });
+    public static RankingModel Of(GuideContent guide)
+    {
+        ImmutableArray<Diagnosis.Ranking.Finding> findings =
+        [
+            .. Findings(guide, CodeUses.All(guide).Select(c => (c, c.ToString())), f => f.Codes, StrayCode),
+            .. Findings(guide, guide.Symptoms.All.Select(s => (s.Origin.Slug, s.Origin.Slug)), f => f.Symptoms, StraySymptom),
+        ];
+        return RankingModel.Create(
+            guide.Faults.All.Select(f => new Hypothesis(f.Origin.Slug, f.Belief.Value)),
+            ElseShare * guide.Faults.All.Sum(f => f.Belief.Value),
+            new ModelParts
+            {
+                Findings = findings,
+                Groups = SignalGroups.Of(guide, findings),
+                Checks = Checks(guide),
+                Setups = [.. guide.Vehicle.Setups.Select(s => new Diagnosis.Setup(s.Key.Value, new Effort(s.Value.Minutes.Value)))],
+            });
+    }
 
     static IEnumerable<Diagnosis.Ranking.Finding> Findings<TSign>(
         GuideContent guide,

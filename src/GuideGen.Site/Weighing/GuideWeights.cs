@@ -13,6 +13,7 @@ public sealed class GuideWeights
 {
     readonly GuideContent guide;
     readonly Lazy<FrozenDictionary<string, RankingModel>> byVariant;
+    readonly Lazy<double> worth;
 
     GuideWeights(GuideContent guide)
     {
@@ -22,6 +23,9 @@ public sealed class GuideWeights
         Cases = [.. guide.Cases.Select(c => CaseAnswers.Of(c, Proofs[c.Origin.Slug].Level, codes)).OfType<Diagnosis.Ranking.SolvedCase>()];
         Authored = AuthoredModel.Of(guide);
         Fitted = ModelFit.Of(Authored, Cases);
+        worth = new(() => Pooling.ChooseWorth(
+            Authored.Hypotheses.ToDictionary(h => h.Id, h => h.Prior),
+            [.. guide.Vehicle.Variants.Select(v => CountsOf(v.Key.Value))]));
         byVariant = new(() => guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => ForVariant(v.Key.Value)));
     }
 
@@ -55,14 +59,14 @@ public sealed class GuideWeights
         return [.. causes.Select(c => new WeightedCause(c.Id, c.Probability / sum))];
     }
 
+    /// <summary>How many cases all variants together weigh as in the shares of one variant.</summary>
+    public double PoolingWorth => worth.Value;
+
     RankingModel ForVariant(string variant)
     {
-        var worth = Pooling.ChooseWorth(
-            Authored.Hypotheses.ToDictionary(h => h.Id, h => h.Prior),
-            [.. guide.Vehicle.Variants.Select(v => CountsOf(v.Key.Value))]);
         var absent = guide.Faults.All.Where(f => !Fits(f, variant)).Select(f => f.Origin.Slug).ToHashSet();
         var all = new CausePosterior(Fitted.Hypotheses.Select(h => new CauseCount(h.Id, h.Prior, 0)));
-        var shares = Pooling.ForVariant(all, worth, CountsOf(variant), absent);
+        var shares = Pooling.ForVariant(all, PoolingWorth, CountsOf(variant), absent);
         var needed = guide.Checks.All.Where(c => Fits(c, variant)).Select(c => c.Origin.Slug).ToHashSet();
         return Fitted.WithPriors([.. Fitted.Hypotheses.Select(h => shares.Mean(h.Id))]) with
         {

@@ -7,7 +7,7 @@ using Spectre.Console;
 
 namespace GuideGen.Commands;
 
-/// <summary><c>guidegen compile [GUIDE] [--out DIR]</c></summary>
+/// <summary><c>guidegen compile [GUIDE] [--out DIR] [--format text|json|sarif|annotations]</c></summary>
 static class CompileCommand
 {
     public static Command Make(Terminal terminal, string currentFolder)
@@ -15,24 +15,26 @@ static class CompileCommand
         var guide = new GuideArgument(currentFolder);
         var into = new Option<string>("--out") { Description = "The folder for the site. Default: out in the guide's folder.", HelpName = "DIR" };
         PathChecks.Require(into);
-        var command = new Command("compile", "Compile the content to a site.") { guide.Argument, into };
+        var format = OutputFormat.OfFindings();
+        var command = new Command("compile", "Compile the content to a site.") { guide.Argument, into, format };
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
             var home = guide.FolderOf(parsed);
             var wanted = parsed.GetValue(into) is { } named ? Path.GetFullPath(named, currentFolder) : Path.Combine(home, "out");
-            return Compile(terminal, files, SitePlace.Choose(home, wanted));
+            var report = new FindingReport(terminal, parsed.GetValue(format)!, guide.PrefixOf(parsed));
+            return Compile(terminal, files, SitePlace.Choose(home, wanted), report);
         });
         return command;
     }
 
-    static int Compile(Terminal terminal, FolderFiles files, string folder)
+    static int Compile(Terminal terminal, FolderFiles files, string folder, FindingReport report)
     {
         var target = new FolderTarget(folder, Environment.ProcessorCount);
         var result = terminal.Progress.Status().Start("…", status =>
-            SiteCompiler.Compile(files, new Theme(ThemeFiles.BuiltIn), target, new StageReport(status)));
-        FindingReport.WriteText(terminal.Out, result.Findings);
-        terminal.Out.WriteLine(result.IsWritten
+            SiteCompiler.Compile(files, new Theme(ThemeFiles.BuiltIn), target, new StageReport(status), terminal.Today));
+        report.Write(result.Findings);
+        report.Say(result.IsWritten
             ? $"{result.Guide.Settings.Title.Value}: {result.Files} files in {folder}"
             : $"Nothing was written: mend the errors first. What was in {folder} is untouched.");
         return FindingReport.ExitCodeOf(result.Findings);

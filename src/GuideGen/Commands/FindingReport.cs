@@ -4,25 +4,46 @@ using GuideGen.Guide.Findings;
 
 namespace GuideGen.Commands;
 
-/// <summary>Prints findings and what they come to.</summary>
-static class FindingReport
+/// <summary>Prints findings and what they come to, in the format that was asked for.</summary>
+/// <param name="prefix">Leads from where the reader stands to the guide; empty, or ending in a slash.</param>
+sealed class FindingReport(Terminal terminal, string format, string prefix)
 {
-    public static void WriteText(TextWriter output, ImmutableArray<Finding> findings)
+    /// <summary>What is printed in a format for programs can be read as a whole; annotations are lines of a log, so that words may follow.</summary>
+    public void Write(ImmutableArray<Finding> findings)
     {
-        FindingFormatter.WriteText(output, findings);
-        output.WriteLine(Summary(findings));
+        switch (format)
+        {
+            case OutputFormat.Json:
+                terminal.Out.WriteLine(Utf8(stream => FindingFormatter.WriteJson(stream, findings)));
+                break;
+            case OutputFormat.Sarif:
+                terminal.Out.WriteLine(Utf8(stream => new SarifWriter(prefix).Write(stream, findings)));
+                break;
+            case OutputFormat.Annotations:
+                new AnnotationWriter(prefix).Write(terminal.Out, findings);
+                break;
+            default:
+                FindingFormatter.WriteText(terminal.Out, findings);
+                break;
+        }
+
+        if (!IsForPrograms) terminal.Out.WriteLine(Summary(findings));
     }
 
-    /// <summary>The array alone, so that another program can read all that is printed.</summary>
-    public static void WriteJson(TextWriter output, ImmutableArray<Finding> findings)
-    {
-        using var json = new MemoryStream();
-        FindingFormatter.WriteJson(json, findings);
-        output.WriteLine(Encoding.UTF8.GetString(json.GetBuffer(), 0, (int)json.Length));
-    }
+    /// <summary>Words for people; they keep out of what a program reads.</summary>
+    public void Say(string words) => (IsForPrograms ? terminal.Error : terminal.Out).WriteLine(words);
+
+    bool IsForPrograms => format is OutputFormat.Json or OutputFormat.Sarif;
 
     public static int ExitCodeOf(ImmutableArray<Finding> findings) =>
         findings.Any(f => f.Severity == Severity.Error) ? ExitCode.Findings : ExitCode.Good;
+
+    static string Utf8(Action<Stream> write)
+    {
+        using var stream = new MemoryStream();
+        write(stream);
+        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
+    }
 
     static string Summary(ImmutableArray<Finding> findings)
     {

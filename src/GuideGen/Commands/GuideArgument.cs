@@ -22,6 +22,14 @@ sealed class GuideArgument
 
     public string FolderOf(ParseResult parsed) => Path.GetFullPath(parsed.GetValue(Argument) ?? ".", currentFolder);
 
+    /// <summary>Leads from the current folder to the guide, ending in a slash; empty for the current folder itself and for a guide elsewhere.</summary>
+    public string PrefixOf(ParseResult parsed)
+    {
+        var way = Path.GetRelativePath(currentFolder, FolderOf(parsed)).Replace(Path.DirectorySeparatorChar, '/');
+        var isElsewhere = way == "." || way == ".." || way.StartsWith("../", StringComparison.Ordinal) || Path.IsPathRooted(way);
+        return isElsewhere ? "" : way + "/";
+    }
+
     /// <summary>Null if the folder is not a guide; <paramref name="terminal"/> then says why.</summary>
     public FolderFiles? Open(ParseResult parsed, Terminal terminal)
     {

@@ -1,23 +1,22 @@
 using System.CommandLine;
-using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Loading;
+using GuideGen.Site;
 
 namespace GuideGen.Commands;
 
-/// <summary><c>guidegen inspect [GUIDE] [--format text|json]</c></summary>
+/// <summary><c>guidegen inspect [GUIDE] [--format text|json|sarif|annotations]</c></summary>
 static class InspectCommand
 {
     public static Command Make(Terminal terminal, string currentFolder)
     {
         var guide = new GuideArgument(currentFolder);
-        var format = OutputFormat.Option();
+        var format = OutputFormat.OfFindings();
         var command = new Command("inspect", "Inspect the content by the same rules; write nothing.") { guide.Argument, format };
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
-            var findings = GuideInspector.Inspect(GuideLoader.Load(files));
-            if (parsed.GetValue(format) == OutputFormat.Json) FindingReport.WriteJson(terminal.Out, findings);
-            else FindingReport.WriteText(terminal.Out, findings);
+            var findings = GuideReading.Of(GuideLoader.Load(files), terminal.Today).Findings;
+            new FindingReport(terminal, parsed.GetValue(format)!, guide.PrefixOf(parsed)).Write(findings);
             return FindingReport.ExitCodeOf(findings);
         });
         return command;

@@ -58,4 +58,33 @@ public sealed class GuideWeightsTests
         Assert.Equal([code], all.Where(f => f.Value && Demo.Symptoms.Find(f.Key) is null).Select(f => f.Key));
         Assert.All(AnswersOf(CodeScan.Engine).Findings.Keys.Where(k => Demo.Symptoms.Find(k) is null && k != code), k => Assert.StartsWith("P", k, StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void Codes_of_one_circuit_that_no_author_has_grouped_count_by_the_strongest()
+    {
+        var group = Weights.Authored.Groups.Single(g => g.Members.Contains("P0102"));
+        Assert.Equal(GroupRule.Strongest, group.Rule);
+        Assert.All(group.Members, m => Assert.Matches("^P010[01234F]$", m));
+    }
+
+    [Fact]
+    public void A_sign_that_an_author_has_grouped_is_in_no_other_group()
+    {
+        var members = Weights.Authored.Groups.SelectMany(g => g.Members).ToList();
+        Assert.Equal(members.Distinct(), members);
+        Assert.Equal(["P0299", "reduced-power"], Weights.Authored.Groups.Single(g => g.Id == "low-boost").Members);
+    }
+
+    [Fact]
+    public void A_table_of_combinations_is_taken_as_stated_and_is_a_product_for_the_faults_it_leaves_out()
+    {
+        var model = Weights.Authored;
+        var table = model.Groups.Single(g => g.Id == "countdown");
+        int At(string fault) => model.Hypotheses.Select(h => h.Id).ToList().IndexOf(fault);
+        Assert.Equal(0.4, table.Joint.Single(r => r.Pattern == "10").Likelihoods[At("reductant-injector-crusted")], 9);
+
+        var other = At("reductant-heater-dead");
+        var (first, second) = (model.Findings.Single(f => f.Id == "P20EE").Likelihoods[other], model.Findings.Single(f => f.Id == "P1D30").Likelihoods[other]);
+        Assert.Equal(first * (1 - second), table.Joint.Single(r => r.Pattern == "10").Likelihoods[other], 2);
+    }
 }

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+
+namespace GuideGen.Guide.Shapes;
+
+/// <summary>What an author may write in one place, as a value that schemas, drafts and the help for writers are made from.</summary>
+/// <param name="Expected">As it completes 'expected …'.</param>
+public abstract record Outline(string Expected);
+
+/// <summary>A single value.</summary>
+/// <param name="Constraint">A JSON Schema (2020-12) that allows the same values, as text.</param>
+/// <param name="Example">A good value as an author writes it.</param>
+public sealed record ValueOutline(string Expected, string Constraint, string Example) : Outline(Expected);
+
+public sealed record ListOutline(string Expected, Outline Item, int Fewest) : Outline(Expected);
+
+/// <summary>Free keys with values of one form.</summary>
+public sealed record MapOutline(string Expected, Outline Key, Outline Item, int Fewest) : Outline(Expected);
+
+/// <summary>Keys that are known beforehand.</summary>
+/// <param name="Conditions">What holds between the keys, as a list of JSON Schemas; empty if nothing does.</param>
+public sealed record RecordOutline(string Expected, ImmutableArray<IField> Fields, string Conditions) : Outline(Expected);
+
+/// <summary>One of several records.</summary>
+public sealed record ChoiceOutline(string Expected, ImmutableArray<RecordOutline> Ways) : Outline(Expected);
+
+/// <summary>JSON Schemas of single values that several shapes share.</summary>
+static class Constraints
+{
+    /// <summary>An editor sees an unquoted 2012 or true as a number or a flag; to the loader it is text as well.</summary>
+    public const string Text = """{ "type": ["string", "number", "boolean"], "pattern": "\\S", "maxLength": 2000 }""";
+
+    public const string Amount = "[0-9]{1,6}(\\\\.[0-9]+)?";
+
+    public const string Year = "(19[0-9]{2}|20[0-9]{2}|2100)";
+
+    public static string Number(double low, double high) => string.Create(
+        System.Globalization.CultureInfo.InvariantCulture,
+        $$"""{ "type": "number", "minimum": {{low}}{{(high == double.MaxValue ? "" : $", \"maximum\": {high}")}} }""");
+
+    public static string Whole(int low, int high) => $$"""{ "type": "integer", "minimum": {{low}}, "maximum": {{high}} }""";
+
+    /// <summary>A number, or text of a form; the form stands between the ends of the text.</summary>
+    public static string NumberOr(string number, string form) =>
+        $$"""{ "anyOf": [{ "type": "number", {{number}} }, { "type": "string", "pattern": "^{{form}}$" }] }""";
+
+    public static string OneOf(IEnumerable<string> words) =>
+        $$"""{ "enum": [{{string.Join(", ", words.Select(w => w is "true" or "false" ? w : $"\"{w}\""))}}] }""";
+}
