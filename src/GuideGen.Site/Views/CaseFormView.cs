@@ -1,4 +1,3 @@
-using GuideGen.Guide.Model;
 using Scriban.Runtime;
 
 namespace GuideGen.Site.Views;
