@@ -45,6 +45,7 @@ public sealed class CommandLine(Terminal terminal, string currentFolder)
             CompileCommand.Make(terminal, currentFolder),
             InspectCommand.Make(terminal, currentFolder),
             DecodeCommand.Make(terminal, currentFolder),
+            DraftCommand.Make(terminal, currentFolder),
             RulesCommand.Make(terminal),
             SchemaCommand.Make(terminal, currentFolder),
         };
