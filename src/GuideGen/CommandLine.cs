@@ -47,7 +47,9 @@ public sealed class CommandLine(Terminal terminal, string currentFolder)
             BundleCommand.Make(terminal, currentFolder),
             InspectCommand.Make(terminal, currentFolder),
             DecodeCommand.Make(terminal, currentFolder),
+            DraftCommand.Make(terminal, currentFolder),
             RulesCommand.Make(terminal),
+            EvidenceCommand.Make(terminal, currentFolder),
             SchemaCommand.Make(terminal, currentFolder),
         };
     }

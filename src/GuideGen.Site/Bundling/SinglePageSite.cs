@@ -18,7 +18,7 @@ static class SinglePageSite
     public const string Mark = "<meta name=\"generator\" content=\"GuideGen, one file\">";
 
     /// <summary>Pages that live by script, or lead nowhere in one page.</summary>
-    static readonly string[] LeftOut = [Addresses.NotFound, Addresses.Report];
+    static readonly string[] LeftOut = [Addresses.NotFound, Addresses.Report, Addresses.Weigh, Addresses.CaseForm];
 
     /// <summary>What only works with script, or only on a host.</summary>
     const string Lifeless = "script, form, button, [hidden], link, meta[http-equiv], meta[property]";

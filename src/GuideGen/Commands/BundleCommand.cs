@@ -26,7 +26,7 @@ static class BundleCommand
             var targets = new List<(string Path, ISiteTarget Target)>();
             if (packed is not null) Add(packed, path => new ZipTarget(path, Environment.ProcessorCount));
             if (parsed.GetValue(single) is { } page) Add(page, path => new SingleFileTarget(path, Environment.ProcessorCount));
-            return Bundle(terminal, files, new FindingReport(terminal, OutputFormat.Text, guide.PrefixOf(parsed)), targets);
+            return Bundle(terminal, files, targets, guide.PrefixOf(parsed));
 
             void Add(string named, Func<string, ISiteTarget> target)
             {
@@ -38,7 +38,7 @@ static class BundleCommand
         return command;
     }
 
-    static int Bundle(Terminal terminal, FolderFiles files, FindingReport report, List<(string Path, ISiteTarget Target)> targets)
+    static int Bundle(Terminal terminal, FolderFiles files, List<(string Path, ISiteTarget Target)> targets, string prefix)
     {
         var theme = new Theme(ThemeFiles.BuiltIn);
         var isFirst = true;
@@ -46,7 +46,7 @@ static class BundleCommand
         foreach (var (path, target) in targets)
         {
             var result = SiteCompiler.Compile(files, theme, target, new Silent(), terminal.Today);
-            if (isFirst) report.Write(result.Findings);
+            if (isFirst) new FindingReport(terminal, OutputFormat.Text, prefix).Write(result.Findings);
             isFirst = false;
             code = FindingReport.ExitCodeOf(result.Findings);
             if (!result.IsWritten)

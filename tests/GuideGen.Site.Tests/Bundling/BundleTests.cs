@@ -86,11 +86,10 @@ public sealed class BundleTests : IDisposable
     [Fact]
     public void A_guide_that_is_too_large_for_one_file_is_refused_with_its_size()
     {
-        var noise = new byte[9 << 20];
-        new Random(1).NextBytes(noise);
+        var large = $"<svg xmlns=\"http://www.w3.org/2000/svg\"><path d=\"M0 0{new string(' ', 9 << 20)}\"/></svg>";
         var guide = new Overlay(Guides.Open(Guides.Small))
-            .Put("content/images/large.png", noise)
-            .Replace("content/parts/charge-air-hose.md", "It carries the boost.", "![The hose](../images/large.png)");
+            .Put("content/images/large.svg", large)
+            .Replace("content/parts/charge-air-hose.md", "It carries the boost.", "![The hose](../images/large.svg)");
 
         var refusal = Assert.Throws<SiteRefusedException>(() =>
             SiteCompiler.Compile(guide, new Theme(ThemeFiles.BuiltIn), new SingleFileTarget(temp.PathTo("guide.html"), 2), new CompiledSite.Unheard()));
