@@ -46,6 +46,7 @@ public sealed class CommandLine(Terminal terminal, string currentFolder)
             InspectCommand.Make(terminal, currentFolder),
             DecodeCommand.Make(terminal, currentFolder),
             RulesCommand.Make(terminal),
+            EvidenceCommand.Make(terminal, currentFolder),
             SchemaCommand.Make(terminal, currentFolder),
         };
     }
