@@ -27,7 +27,7 @@ static class EvidenceCommand
         {
             if (!TryDate(r.GetValueOrDefault<string>(), out _)) r.AddError("--today takes a date such as 2026-05-31.");
         });
-        var command = new Command("evidence", "Say what the cases show, and what the guide should learn next.") { guide.Argument, format, months, today };
+        var command = new Command("evidence", "Say what the cases show, and what the guide should learn next.") { guide.Argument, format, months, today, EvidenceTreesCommand.Make(terminal, currentFolder) };
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
