@@ -16,7 +16,7 @@ public sealed record CauseCount(string Id, double Belief, int Cases);
 /// </summary>
 public sealed class CausePosterior
 {
-    readonly ImmutableDictionary<string, CauseCount> byId;
+    readonly Dictionary<string, CauseCount> byId;
 
     public CausePosterior(IEnumerable<CauseCount> causes)
     {
@@ -27,7 +27,7 @@ public sealed class CausePosterior
             ArgumentOutOfRangeException.ThrowIfNegative(cause.Cases);
         }
 
-        byId = Causes.ToImmutableDictionary(c => c.Id, StringComparer.Ordinal);
+        byId = Causes.ToDictionary(c => c.Id, StringComparer.Ordinal);
         Worth = Causes.Sum(c => c.Belief);
         Cases = Causes.Sum(c => c.Cases);
     }

@@ -24,11 +24,7 @@ public sealed record CauseRanking(ImmutableArray<RankedCause> Causes)
     {
         ImmutableArray<EvidenceTerm> terms = EvidenceTerms.Of(model, answers);
         double[] posterior = Posterior(model, terms);
-        int[] order =
-        [
-            .. Enumerable.Range(0, posterior.Length)
-                .OrderByDescending(h => posterior[h]).ThenBy(h => model.Hypotheses[h].Id, StringComparer.Ordinal),
-        ];
+        int[] order = Order(model, posterior);
         return new([.. order.Select(h => Line(h, Rival(h)))]);
 
         int Rival(int h) => order.Length == 1 ? h : order[0] == h ? order[1] : order[0];
@@ -40,6 +36,13 @@ public sealed record CauseRanking(ImmutableArray<RankedCause> Causes)
     }
 
     public double ProbabilityOf(string id) => Causes.Single(c => c.Id == id).Probability;
+
+    /// <summary>Indices of the hypotheses, the likeliest first, equal ones by id.</summary>
+    internal static int[] Order(RankingModel model, double[] posterior) =>
+    [
+        .. Enumerable.Range(0, posterior.Length)
+            .OrderByDescending(h => posterior[h]).ThenBy(h => model.Hypotheses[h].Id, StringComparer.Ordinal),
+    ];
 
     /// <summary>Probabilities in the order of the model's hypotheses.</summary>
     internal static double[] Posterior(RankingModel model, ImmutableArray<EvidenceTerm> terms)

@@ -51,9 +51,10 @@ public sealed record LeaveOneOut(
 
     static Trial Try(SolvedCase solved, RankingModel model)
     {
-        ImmutableArray<RankedCause> ranked = CauseRanking.Of(model, solved.Answers).Causes;
-        string truth = ranked.Any(c => c.Id == solved.Cause) ? solved.Cause : WeightedCause.SomethingElse;
-        return new([.. ranked.Select(c => c.Probability)], ranked.TakeWhile(c => c.Id != truth).Count());
+        double[] stated = CauseRanking.Posterior(model, EvidenceTerms.Of(model, solved.Answers));
+        int[] order = CauseRanking.Order(model, stated);
+        string truth = model.Hypotheses.Any(h => h.Id == solved.Cause) ? solved.Cause : WeightedCause.SomethingElse;
+        return new([.. order.Select(h => stated[h])], Array.FindIndex(order, h => model.Hypotheses[h].Id == truth));
     }
 
     static ImmutableArray<ReliabilityBin> Bin(ImmutableArray<Trial> trials)

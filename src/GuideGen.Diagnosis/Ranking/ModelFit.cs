@@ -31,12 +31,15 @@ public static class ModelFit
 
         public int CountOf(int hypothesis) => byHypothesis[hypothesis].Length;
 
-        // Reports that only ever name what was there say nothing of how often it is there: their share would drift to 1.
-        public Finding Move(Finding finding) => !cases.Any(c => c.Answers.Findings.TryGetValue(finding.Id, out bool present) && !present) ? finding : finding with
+        public Finding Move(Finding finding)
         {
-            Likelihoods = Likelihood.Bound([.. finding.Likelihoods.Select((l, h) => Shift(
-                l, Seen(h, finding.Id, true), Seen(h, finding.Id, true) + Seen(h, finding.Id, false)))]),
-        };
+            var (present, absent) = Count(finding.Id);
+            // Reports that only ever name what was there say nothing of how often it is there: their share would drift to 1.
+            return absent.All(a => a == 0) ? finding : finding with
+            {
+                Likelihoods = Likelihood.Bound([.. finding.Likelihoods.Select((l, h) => Shift(l, present[h], present[h] + absent[h]))]),
+            };
+        }
 
         public UncertainCheck Move(UncertainCheck check)
         {
@@ -55,8 +58,20 @@ public static class ModelFit
             return group with { Joint = [.. group.Joint.Select((r, i) => r with { Likelihoods = moved[i] })] };
         }
 
-        int Seen(int hypothesis, string finding, bool present) =>
-            byHypothesis[hypothesis].Count(a => a.Findings.TryGetValue(finding, out bool p) && p == present);
+        (int[] Present, int[] Absent) Count(string finding)
+        {
+            int[] present = new int[byHypothesis.Length], absent = new int[byHypothesis.Length];
+            for (int h = 0; h < byHypothesis.Length; h++)
+            {
+                foreach (Answers answers in byHypothesis[h])
+                {
+                    if (answers.Findings.TryGetValue(finding, out bool isPresent))
+                        (isPresent ? present : absent)[h]++;
+                }
+            }
+
+            return (present, absent);
+        }
 
         ImmutableArray<ImmutableArray<double>> MoveTable(
             ImmutableArray<ImmutableArray<double>> rows, Func<int, Answers, bool> shows)

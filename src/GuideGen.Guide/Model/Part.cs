@@ -19,6 +19,9 @@ public sealed record Part(
 
     public ImmutableArray<Dismissal> Dismissals { get; init; } = [];
 
+    /// <summary>The part that is fitted in its place today; null while it is current.</summary>
+    public Located<string>? SupersededBy { get; init; }
+
     public required Provenance Provenance { get; init; }
 }
 
@@ -27,12 +30,14 @@ sealed class PartShape : EntryShape<Part>
     readonly Field<Located<string>> system;
     readonly Field<Located<string>> where;
     readonly Field<ImmutableArray<Located<string>>> also;
+    readonly Field<Located<string>?> supersededBy;
 
     public PartShape()
     {
         system = Required("system", Scalars.Name(NameKind.System), "The system of the vehicle it belongs to.");
         where = Required("where", Scalars.Text, "Where it sits, in one sentence.");
         also = Optional("also", Collections.Texts, [], "Other names for it.");
+        supersededBy = Optional("superseded-by", Maybe.Of(Scalars.Name(NameKind.Part)), null, "The part that is fitted in its place today.");
     }
 
     protected override Part Make(RecordValues v) =>
@@ -40,6 +45,7 @@ sealed class PartShape : EntryShape<Part>
         {
             Variants = v.Get(Variants),
             Dismissals = v.Get(Dismissals),
+            SupersededBy = v.Get(supersededBy),
             Provenance = ProvenanceOf(v),
         };
 }

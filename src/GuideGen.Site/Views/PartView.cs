@@ -12,6 +12,7 @@ static class PartView
         model["system"] = view.SystemName(part.System);
         model["where"] = part.Where.Value;
         model["also"] = new ScriptArray(part.Also.Select(a => a.Value));
+        model["superseded_by"] = part.SupersededBy is { } newer ? view.Card(view.Guide.Parts.Find(newer.Value)!) : null;
         model["faults"] = view.Cards(relations.FaultsByPart[part.Origin.Slug]);
         model["checks"] = view.Cards(relations.ChecksByPart[part.Origin.Slug]);
         return model;

@@ -1,0 +1,36 @@
+using GuideGen.Guide.Loading;
+using GuideGen.Guide.Model;
+using GuideGen.Site.Weighing;
+using GuideGen.Testing;
+
+namespace GuideGen.Site.Tests.Weighing;
+
+public sealed class SelfTestTests
+{
+    static readonly GuideContent Demo = GuideLoader.Load(new FolderFiles(Repository.Root)).Guide;
+    static readonly GuideWeights Weights = GuideWeights.Of(Demo);
+
+    [Fact]
+    public void Every_counted_case_is_tried_and_checks_help()
+    {
+        var test = SelfTest.Of(Demo, Weights);
+
+        Assert.Equal(Weights.Cases.Length, test.BySigns.First.Total);
+        Assert.True(test.WithChecks.Brier < test.BySigns.Brier);
+        Assert.True(test.BySigns.FirstThree.Count >= test.BySigns.First.Count);
+    }
+
+    [Fact]
+    public void Reports_counted_for_a_code_are_the_proved_and_the_refuted_cases_that_show_it()
+    {
+        var evidence = new GuideEvidence(Demo, Weights);
+        var code = Demo.Cases.SelectMany(c => c.Codes.Select(k => k.Key.Value).Distinct()).CountBy(c => c).MaxBy(c => c.Value).Key;
+
+        var found = evidence.Of(code)!;
+
+        Assert.Equal(Weights.Cases.Count(c => c.Answers.Findings.GetValueOrDefault(code.ToString())), found.Summary.Posterior.Cases);
+        Assert.Equal(found.Summary.Posterior.Cases, found.Reports.Length);
+        Assert.Equal(1, found.Summary.Causes.Sum(c => c.Mean), 1e-9);
+        Assert.Equal(found.Summary.Posterior.Cases, found.Variants.Sum(v => v.Value.Posterior.Cases));
+    }
+}
