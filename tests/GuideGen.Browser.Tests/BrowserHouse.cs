@@ -67,7 +67,7 @@ public sealed class BrowserHouse : IAsyncLifetime
     public static IEnumerable<string> AddressesOf(string folder) =>
         Directory.EnumerateFiles(Repository.PathTo("content", folder)).Select(f => $"{folder}/{Path.GetFileNameWithoutExtension(f)}.html").Order(StringComparer.Ordinal);
 
-    internal sealed class Unheard : IProgress<CompileStage>
+    public sealed class Unheard : IProgress<CompileStage>
     {
         public void Report(CompileStage value)
         {
