@@ -1,6 +1,7 @@
 using GuideGen.Benchmarks.Evidence;
 using GuideGen.Benchmarks.Reading;
 using GuideGen.Benchmarks.Search;
+using GuideGen.Benchmarks.Trees;
 
 // Each benchmark prints one Markdown table; they are run by hand and never as tests.
 var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
@@ -10,6 +11,7 @@ var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
     ["look-up"] = LookUpBenchmark.Run,
     ["reading"] = ReadingBenchmark.Run,
     ["search"] = SearchBenchmark.Run,
+    ["trees"] = TreeBenchmark.Run,
 };
 
 if (args.Length != 1 || !benchmarks.TryGetValue(args[0], out var benchmark))

@@ -63,6 +63,10 @@ public sealed class BrowserHouse : IAsyncLifetime
             .GroupBy(a => a.Contains('/', StringComparison.Ordinal) ? a.Split('/')[0] : a)
             .Select(g => g.First());
 
+    /// <summary>The addresses of all pages in a folder of the site, in order.</summary>
+    public static IEnumerable<string> AddressesOf(string folder) =>
+        Directory.EnumerateFiles(Repository.PathTo("content", folder)).Select(f => $"{folder}/{Path.GetFileNameWithoutExtension(f)}.html").Order(StringComparer.Ordinal);
+
     public sealed class Unheard : IProgress<CompileStage>
     {
         public void Report(CompileStage value)
