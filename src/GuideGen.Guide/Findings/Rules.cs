@@ -83,6 +83,9 @@ public static class Rules
     public static readonly Rule KeyContext = new("key-context", Error, "A key that does not belong here",
         "The key '{0}' only belongs to {1}.", "Remove it, or correct the other key.");
 
+    public static readonly Rule BlankLeft = new("blank-left", Error, "A blank that is still to be filled",
+        "Here is a blank.", "Write what the comment or the words beside it ask for, and take the underscores out.");
+
     // Names of other things
     public static readonly Rule NameUnknown = new("name-unknown", Error, "A name that nothing has",
         "There is no {0} '{1}'.", "Correct the name, or add the {0}.{2}");

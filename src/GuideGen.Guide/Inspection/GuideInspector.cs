@@ -34,6 +34,6 @@ public static class GuideInspector
     public static ImmutableArray<Finding> Inspect(LoadedGuide loaded, DateOnly? today = null)
     {
         var found = Inspections.Add(new CaseDateInspection(today)).AsParallel().AsOrdered().SelectMany(i => i.Inspect(loaded.Guide)).ToList();
-        return FindingList.Sort(Weighting.Apply(loaded.Guide, [.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)]));
+        return FindingList.Sort(Weighting.Apply(loaded.Guide, Blanks.Apply([.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)])));
     }
 }

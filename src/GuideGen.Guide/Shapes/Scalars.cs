@@ -130,7 +130,7 @@ public static class Scalars
 
     /// <summary>A name that other files and addresses use.</summary>
     public static Shape<Located<string>> Key { get; } = new ScalarShape<string>(
-        "a key of lower-case letters, digits and single hyphens", t => (SlugForm.IsPlain(t), t), SlugForm.Constraint, "upper-hose");
+        "a key of lower-case letters, digits and single hyphens", t => (SlugForm.IsPlain(t), t), SlugForm.Constraint, "first");
 
     public static Shape<Located<bool>> Flag { get; } = new WordShape<bool>(
         new Dictionary<string, bool> { ["true"] = true, ["false"] = false });

@@ -1,0 +1,128 @@
+using System.Collections.Frozen;
+using System.Text;
+using GuideGen.Guide.Inspection;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Shapes;
+
+namespace GuideGen.Site.Drafting;
+
+/// <summary>A new page with a comment on every key and a blank wherever its author has to write; inspection finds the blanks.</summary>
+/// <remarks>All of it follows from the shapes and the plan of sections, so that a draft asks for what the loader reads.</remarks>
+public sealed class PageDraft
+{
+    static readonly string[] Names = ["first", "second", "third"];
+
+    readonly ContentKind kind;
+    readonly FrozenDictionary<string, string> answers;
+    readonly StringBuilder text = new();
+
+    PageDraft(ContentKind kind, IReadOnlyDictionary<string, string> answers)
+    {
+        this.kind = kind;
+        this.answers = answers.ToFrozenDictionary();
+    }
+
+    /// <summary>The keys that hold one value each and have to be there: what is worth asking for.</summary>
+    public static IEnumerable<IField> Questions(ContentKind kind) => GuideShapes.Of(kind).Fields.Where(f => f.IsRequired && f.Outline is ValueOutline);
+
+    /// <param name="answers">By key; a key without an answer becomes a blank.</param>
+    public static string Write(ContentKind kind, IReadOnlyDictionary<string, string> answers)
+    {
+        var draft = new PageDraft(kind, answers);
+        if (NameKinds.Ending(kind) == ".md") draft.WritePage();
+        else draft.WriteStructure();
+        return draft.text.ToString();
+    }
+
+    void WritePage()
+    {
+        Line("---");
+        WriteStructure();
+        Line("---");
+        foreach (var section in SectionPlan.Of(kind))
+        {
+            Line($"## {section.Title}");
+            Line($"{Blanks.Marker} {section.Help}");
+            Line("");
+        }
+
+        text.Length--;
+    }
+
+    void WriteStructure()
+    {
+        Line($"# yaml-language-server: $schema=../../.schemas/{NameKinds.Word(kind)}.json");
+        Line($"# Fill every blank of underscores, and take the # off the keys you need. 'guidegen inspect' says what is left.");
+        WriteFields(GuideShapes.Of(kind), "");
+    }
+
+    void WriteFields(RecordOutline record, string indent)
+    {
+        foreach (var field in record.Fields.Where(f => f.IsRequired)) WriteField(field, indent);
+        foreach (var field in record.Fields.Where(f => !f.IsRequired))
+        {
+            Comment(field, indent);
+            Line($"{indent}# {field.Key}: {DraftExample.Of(field.Outline)}");
+        }
+    }
+
+    void WriteField(IField field, string indent)
+    {
+        Comment(field, indent);
+        if (indent.Length == 0 && answers.TryGetValue(field.Key, out var answer))
+        {
+            Line($"{field.Key}: {YamlText.Of(answer)}");
+            return;
+        }
+
+        if (field.Outline is ValueOutline)
+        {
+            Line($"{indent}{field.Key}: {Blanks.Marker}");
+            return;
+        }
+
+        Line($"{indent}{field.Key}:");
+        WriteInner(field.Outline, indent + "  ");
+    }
+
+    void WriteInner(Outline outline, string indent)
+    {
+        switch (outline)
+        {
+            case MapOutline { Item: ChoiceOutline choice }:
+                new StepsDraft(choice, (line) => Line(indent + line)).Write();
+                break;
+            case MapOutline map:
+                WriteEntries(map, indent);
+                break;
+            case RecordOutline record:
+                WriteFields(record, indent);
+                break;
+            default:
+                Line($"{indent}- {Blanks.Marker}");
+                break;
+        }
+    }
+
+    /// <summary>Keys that the author makes up get names that can stay; keys that name something else are blanks.</summary>
+    void WriteEntries(MapOutline map, string indent)
+    {
+        foreach (var name in Names.Take(Math.Max(1, map.Fewest)))
+        {
+            var key = map.Fewest > 1 ? name : Blanks.Marker;
+            if (map.Item is RecordOutline record)
+            {
+                Line($"{indent}{key}:");
+                WriteFields(record, indent + "  ");
+            }
+            else
+            {
+                Line($"{indent}{key}: {Blanks.Marker}");
+            }
+        }
+    }
+
+    void Comment(IField field, string indent) => Line($"{indent}# {field.Help} Write {field.Expected}.");
+
+    void Line(string line) => text.Append(line.TrimEnd()).Append('\n');
+}

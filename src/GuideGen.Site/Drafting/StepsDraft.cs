@@ -1,0 +1,30 @@
+using GuideGen.Guide.Inspection;
+using GuideGen.Guide.Shapes;
+
+namespace GuideGen.Site.Drafting;
+
+/// <summary>The steps of a new tree: a question, a check, a fault and advice, already leading to each other.</summary>
+sealed class StepsDraft(ChoiceOutline kinds, Action<string> line)
+{
+    public void Write()
+    {
+        line("question:");
+        Key("ask", "ask", Blanks.Marker);
+        Key("ask", "answers", "{ \"Yes\": measure, \"No\": advice }");
+        line("measure:");
+        Key("do", "do", Blanks.Marker);
+        Key("do", "outcomes", $"{{ {Blanks.Marker}: found, {Blanks.Marker}: advice }}");
+        line("found:");
+        Key("fault", "fault", Blanks.Marker);
+        line("advice:");
+        Key("advice", "advice", Blanks.Marker);
+        Key("advice", "drive", Blanks.Marker);
+    }
+
+    void Key(string way, string key, string value)
+    {
+        var field = kinds.Ways.First(w => w.Fields[0].Key == way).Fields.First(f => f.Key == key);
+        line($"  # {field.Help} Write {field.Expected}.");
+        line($"  {key}: {value}");
+    }
+}

@@ -1,0 +1,59 @@
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Inspection;
+using GuideGen.Guide.Loading;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Shapes;
+using GuideGen.Site.Drafting;
+
+namespace GuideGen.Commands;
+
+/// <summary>Asks for what a new page needs, and writes it.</summary>
+sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder)
+{
+    readonly RecordOutline outline = GuideShapes.Of(kind);
+
+    public int Draft(string name, IReadOnlyList<string> settings)
+    {
+        var slug = DraftSlug.Of(kind, name);
+        if (!SlugForm.IsGood(kind, slug)) return DraftCommand.Refuse(terminal, $"'{name}' cannot become an address. {(kind is ContentKind.Code ? "Name a code, such as P1A42." : "Use letters and digits.")}");
+        var answers = new Dictionary<string, string>();
+        if (outline.Fields.Any(f => f.Key == "name")) answers["name"] = name;
+        foreach (var setting in settings)
+        {
+            if (Objection(setting) is { } objection) return DraftCommand.Refuse(terminal, objection);
+            answers[setting.Split('=')[0]] = setting[(setting.IndexOf('=', StringComparison.Ordinal) + 1)..];
+        }
+
+        if (!terminal.IsPiped) Ask(answers);
+        return Write(Path.Combine("content", NameKinds.Folder(kind), slug + NameKinds.Ending(kind)), PageDraft.Write(kind, answers));
+    }
+
+    string? Objection(string setting)
+    {
+        var key = setting.Split('=')[0];
+        var known = outline.Fields.Where(f => f.IsRequired).Select(f => f.Key).ToList();
+        if (!setting.Contains('=', StringComparison.Ordinal)) return $"'{setting}' is not KEY=VALUE.";
+        return known.Contains(key) ? null : $"a {NameKinds.Word(kind)} has no key '{key}' that can be set.{NearestName.Question(key, known)} Known are {string.Join(", ", known)}.";
+    }
+
+    void Ask(Dictionary<string, string> answers)
+    {
+        terminal.Out.WriteLine($"An empty answer leaves a blank, {Blanks.Marker}, to fill later.");
+        foreach (var field in PageDraft.Questions(kind).Where(f => !answers.ContainsKey(f.Key)))
+        {
+            terminal.Out.Write($"{field.Key}: {field.Help} Write {field.Expected}.\n> ");
+            var answer = terminal.In.ReadLine();
+            if (!string.IsNullOrWhiteSpace(answer)) answers[field.Key] = answer.Trim();
+        }
+    }
+
+    int Write(string path, string text)
+    {
+        var file = Path.Combine(folder, path);
+        if (File.Exists(file)) return DraftCommand.Refuse(terminal, $"{path.Replace('\\', '/')} is there already.");
+        Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+        using (var stream = new FileStream(file, FileMode.CreateNew)) stream.Write(System.Text.Encoding.UTF8.GetBytes(text));
+        terminal.Out.WriteLine($"{path.Replace('\\', '/')} has {text.Split(Blanks.Marker).Length - 1} blanks to fill. 'guidegen inspect' shows them, 'guidegen schema' lets an editor help.");
+        return ExitCode.Good;
+    }
+}
