@@ -42,6 +42,43 @@ public sealed class DraftTests : IDisposable
     }
 
     [Fact]
+    public void A_case_that_an_owner_sent_is_filed_under_a_name_of_its_own()
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+        var sent = temp.Write("sent.yml", "date: 2022-03-01\nvariant: d20\ndistance: 90000\nfound: charge-air-hose-split\nproof: { cleared: true }\n");
+
+        var run = Tool.Run(temp.PathTo("guide"), "draft", "case", "--from", sent);
+
+        Assert.Equal((0, ""), (run.Code, run.Error));
+        Assert.Contains("content/cases/2022-03-d20-charge-air-hose-split.yml is part of the guide now", run.Out, StringComparison.Ordinal);
+        Assert.Equal(File.ReadAllText(sent), File.ReadAllText(temp.PathTo("guide", "content", "cases", "2022-03-d20-charge-air-hose-split.yml")));
+    }
+
+    [Fact]
+    public void A_sent_case_with_errors_is_told_why_and_not_filed()
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+        var sent = temp.Write("sent.yml", "date: 2022-03-01\nvariant: d20\ndistance: 90000\nfound: a-fault-unheard-of\nproof: { cleared: true }\n");
+
+        var run = Tool.Run(temp.PathTo("guide"), "draft", "case", "--from", sent);
+
+        Assert.Equal(1, run.Code);
+        Assert.Contains("a-fault-unheard-of", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(Directory.EnumerateFiles(temp.PathTo("guide", "content", "cases")), f => f.Contains("unheard", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("draft", "case")]
+    [InlineData("draft", "case", "a name", "--from", "sent.yml")]
+    [InlineData("draft", "case", "--from", "nowhere.yml")]
+    public void A_case_is_named_or_comes_from_a_file(params string[] arguments)
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+
+        Assert.Equal(2, Tool.Run(temp.PathTo("guide"), arguments).Code);
+    }
+
+    [Fact]
     public void A_new_guide_compiles_at_once_and_has_schemas()
     {
         var made = Tool.Run(temp.PathTo(), "draft", "guide", "ours");

@@ -41,7 +41,7 @@ sealed class InnerLinks(string address, IReadOnlySet<string> pages, IReadOnlyDic
         if (IsOutside(href)) return;
         var parts = href.Split('#', 2);
         var target = parts[0].Length == 0 ? address : Resolve(parts[0]);
-        if (pages.Contains(target)) element.SetAttribute("href", "#" + (parts is [_, { Length: > 0 } id] ? Uri.EscapeDataString(Inner(target, Uri.UnescapeDataString(id))) : AnchorOf(target)));
+        if (pages.Contains(target)) element.SetAttribute("href", "#" + (parts is [_, { Length: > 0 } id] && !IsForScript(id) ? Uri.EscapeDataString(Inner(target, Uri.UnescapeDataString(id))) : AnchorOf(target)));
         else if (DataOf(target) is { } data) element.SetAttribute("href", data);
         else if (element.ClassList.Contains("button")) element.Remove();
         else element.RemoveAttribute("href");
@@ -70,6 +70,9 @@ sealed class InnerLinks(string address, IReadOnlySet<string> pages, IReadOnlyDic
 
         return string.Join('/', parts);
     }
+
+    /// <summary>What a page's script is to begin with, such as <c>w1;c=P0299</c>, is no place on the page.</summary>
+    static bool IsForScript(string fragment) => fragment.Contains('=', StringComparison.Ordinal);
 
     static bool IsOutside(string href) => href.StartsWith("//", StringComparison.Ordinal) || href.Split('/', '#', '?')[0].Contains(':', StringComparison.Ordinal);
 

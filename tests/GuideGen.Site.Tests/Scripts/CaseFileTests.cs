@@ -34,14 +34,20 @@ public sealed class CaseFileTests : IDisposable
     }
 
     [Theory]
-    [InlineData("VIN is WVWZZZ1JZ3W386752", "vin")]
-    [InlineData("write to a.b@example.org", "mail")]
-    [InlineData("call +44 20 7946 0000", "phone")]
-    [InlineData("call 020 7946 0000 in the evening", "phone")]
-    [InlineData("plate AB12 CDE", "plate")]
-    [InlineData("plate B-XY 1234", "plate")]
-    [InlineData("P0299 came back at 143,000 km, 2.1 bar, 12/2023, part 12345-6", null)]
-    [InlineData("hose 60-80 mm, clips 12, 2,500 rpm, 13.8 V", null)]
+    [InlineData("frame wxl20d5a7c1234567 on the papers", "vin")]
+    [InlineData("WXLZZZ20ZJH123456.", "vin")]
+    [InlineData("mail me: a.b+c@mail.example.org!", "mail")]
+    [InlineData("+44 20 7946 0123 after six", "phone")]
+    [InlineData("or 01632/960123", "phone")]
+    [InlineData("Tel. 555-0123", "phone")]
+    [InlineData("it is AB12 CDE", "plate")]
+    [InlineData("the red one, B-XY 1234", "plate")]
+    [InlineData("registration number 12 AB 34", "plate")]
+    [InlineData("Mrs. Miller saw it", "name")]
+    [InlineData("P0299 and P1A42, P0299-00, B1A21 and U3006 at once", null)]
+    [InlineData("2019-05-14 at 143,000 km, 143 000 km, 143000", null)]
+    [InlineData("part 06-12345-678, R134a, 10W-40, DOT 4, OBD-II 16 pins, PIN-A 12", null)]
+    [InlineData("hose 60-80 mm, clips 12, 2,500 rpm, 13.8 V, 030 km, 0500 rpm", null)]
     public void What_could_tell_who_wrote_it_is_noticed(string note, string? kind)
     {
         var found = scripts.Call<Told[]>("GuideGen.caseFile.identifying", Full with { Note = note });

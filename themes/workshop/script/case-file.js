@@ -20,16 +20,28 @@
    * @property {string} note
    */
 
+  /** @param {string} text @param {RegExp} form */
+  const count = (text, form) => (text.match(form) ?? []).length;
+  /** @param {string} text */
+  const digits = text => count(text, /\d/g);
+
+  /** Short forms of the trade that stand where a plate has its district. */
+  const TRADE_WORDS = /^(OBD|CAN|LIN|ABS|EGR|DPF|GPS|LED|USB|PIN|HP|NOX|SAE|ISO|DOT|API)[- ]/;
+
   /**
-   * What a text looks like that leads to a person: form of a VIN by ISO 3779 (17 places, no I, O, Q, with a digit in it), an
-   * address for mail, a telephone number, a registration plate. Plates: common practice, no source.
-   * @type {[string, RegExp][]}
+   * What a text looks like that leads to a person, by the same patterns as the tool's inspection of cases; VINs have the form of
+   * ISO 3779. Patterns only: they miss some, so the page asks as well.
+   * @type {[string, RegExp, (text: string) => boolean][]}
    */
   const IDENTIFYING = [
-    ["vin", /\b(?=[A-HJ-NPR-Z0-9]*\d)(?=[A-HJ-NPR-Z0-9]*[A-HJ-NPR-Z])[A-HJ-NPR-Z0-9]{17}\b/gi],
-    ["mail", /[^\s@]+@[^\s@]+\.[a-z]{2,}/gi],
-    ["phone", /(?<![\w.])(?:\+|00?)[1-9](?:[\s()/.-]?\d){6,13}(?!\w)/g],
-    ["plate", /\b(?:[A-Z]{1,3}-[A-Z]{1,2}\s?\d{1,4}|[A-Z]{2}\d{2}\s?[A-Z]{3}|[A-Z]{2}-\d{3}-[A-Z]{2})\b/g],
+    ["mail", /[A-Za-z0-9._%+-]{1,64}@[A-Za-z0-9-]{1,63}(\.[A-Za-z0-9-]{2,63}){1,4}/g, () => true],
+    ["vin", /(?<![A-Za-z0-9-])[A-HJ-NPR-Za-hj-npr-z0-9]{17}(?![A-Za-z0-9-])/g, text => digits(text) >= 3 && count(text, /[a-z]/gi) >= 2],
+    ["phone", /(?<![A-Za-z0-9+])(\+|00)[1-9]\d{0,2}([ /().-]{0,2}\d{1,12}){1,6}/g, text => digits(text) >= 8 && digits(text) <= 15],
+    ["phone", /(?<![A-Za-z0-9.,/-])0[1-9]\d{1,4}[ /-]\d{3,8}([ -]\d{2,6})?(?![A-Za-z0-9-])/g, text => digits(text) >= 9 && digits(text) <= 12],
+    ["phone", /\b(tel|telephone|phone|mobile|call|ring|text)( me| us)?( on| at| under)?[:. ]{1,3}\+?\d[\d /()-]{4,18}\d/gi, text => digits(text) >= 6],
+    ["plate", /\b([Pp]late|[Rr]egistration)( number)?( is| was|:)? [A-Z0-9]{1,4}([ -]?[A-Z0-9]{1,4}){1,2}\b/g, text => digits(text) > 0 && count(text, /[A-Z]/g) >= 2],
+    ["plate", /(?<![A-Za-z0-9-])([A-Z]{2}[0-9]{2} [A-Z]{3}|[A-Z]{2}-[0-9]{3}-[A-Z]{2}|[A-Z]{1,3}-[A-Z]{1,2}[ -]?[0-9]{2,4})(?![A-Za-z0-9-])/g, text => !TRADE_WORDS.test(text)],
+    ["name", /\b(Mr|Mrs|Ms|Miss|Herr|Frau)\.? \p{Lu}\p{Ll}{1,30}/gu, () => true],
   ];
 
   /** A text in double quotes, as YAML reads it: its escapes are those of JSON. @param {string} text */
@@ -76,9 +88,21 @@
     ].join("\n");
   }
 
-  /** @param {Case} c @returns {{ kind: string, text: string }[]} */
-  const identifying = c => [...c.changed, ...c.tried, c.note].flatMap(text =>
-    IDENTIFYING.flatMap(([kind, form]) => [...text.matchAll(form)].map(match => ({ kind, text: match[0] }))));
+  /** Of two that overlap the first kind of the table. @param {string} text @returns {{ kind: string, text: string }[]} */
+  function telling(text) {
+    /** @type {{ kind: string, text: string, start: number, end: number }[]} */
+    const found = [];
+    for (const [kind, form, holds] of IDENTIFYING) {
+      for (const match of text.matchAll(form)) {
+        const [start, end] = [match.index, match.index + match[0].length];
+        if (holds(match[0]) && found.every(f => start >= f.end || end <= f.start)) found.push({ kind, text: match[0], start, end });
+      }
+    }
+    return found.map(({ kind, text: written }) => ({ kind, text: written }));
+  }
+
+  /** @param {Case} c */
+  const identifying = c => [...c.changed, ...c.tried, c.note].flatMap(telling);
 
   /** @param {Case} c @returns {string[]} keys of what has to be filled in before there is a file */
   const missing = c => [

@@ -141,9 +141,14 @@
     return Object.entries(state.findings).map(([id, present]) => element("li", sourceName(id) + ": " + (present ? there : notThere)));
   }
 
+  /** What to mind on paper: the signal words and names, since the cautions themselves stand on the check's page. @param {string[]} hazards */
+  const minded = hazards => hazards.map(slug => `${words().weigh.signal[data().hazards[slug].signal]}: ${data().hazards[slug].name}`).join(". ");
+
   /** @param {Next[]} next the sheet has a line for each, to fill in beside the vehicle */
-  const toDo = next => next.filter(n => n.bits >= WORTH).slice(0, OTHER_CHECKS + 1).map(n =>
-    element("tr", element("td", data().checks[n.check].name), element("td", fill(words().weigh.minutes, Math.round(n.minutes))), element("td")));
+  const toDo = next => next.filter(n => n.bits >= WORTH).slice(0, OTHER_CHECKS + 1).map(n => {
+    const check = data().checks[n.check];
+    return element("tr", element("td", element("strong", check.name), element("br"), minded(check.hazards)), element("td", fill(words().weigh.minutes, Math.round(n.minutes))), element("td"));
+  });
 
   GuideGen.weighResult = { causeList, plate, beware, pair, checks, doneChecks, known, toDo, often, nameOf };
 }(globalThis));
