@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
-using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Planning;
@@ -21,20 +20,21 @@ public static class SiteCompiler
 {
     /// <param name="target">Written only if no finding is an error.</param>
     /// <param name="report">Told what is being done, in the order of the stages.</param>
+    /// <param name="today">What is dated later is wrong; null if no day is to be compared with. Nothing of it comes into the site.</param>
     /// <exception cref="SiteRefusedException">The target is not ours to write.</exception>
-    public static CompileResult Compile(IGuideFiles files, Theme theme, ISiteTarget target, IProgress<CompileStage> report)
+    public static CompileResult Compile(IGuideFiles files, Theme theme, ISiteTarget target, IProgress<CompileStage> report, DateOnly? today = null)
     {
         report.Report(CompileStage.Reading);
         var loaded = GuideLoader.Load(files);
         report.Report(CompileStage.Inspecting);
-        var findings = GuideInspector.Inspect(loaded);
-        if (findings.Any(f => f.Severity == Severity.Error)) return new CompileResult(loaded.Guide, findings, 0);
+        var read = GuideReading.Of(loaded, today);
+        if (read.HasErrors) return new CompileResult(read.Guide, read.Findings, 0);
         report.Report(CompileStage.Writing);
-        var plan = SitePlan.Make(loaded.Guide);
+        var plan = SitePlan.Make(read.Guide);
         var renderer = new SiteRenderer(plan, theme);
-        var site = renderer.Files().Concat(Pictures(loaded.Guide, files)).ToImmutableArray();
+        var site = renderer.Files().Concat(Pictures(read.Guide, files)).ToImmutableArray();
         target.Write(site, renderer.Closing());
-        return new CompileResult(loaded.Guide, findings, site.Length + 1);
+        return new CompileResult(read.Guide, read.Findings, site.Length + 1);
     }
 
     static IEnumerable<SiteFile> Pictures(GuideContent guide, IGuideFiles files) =>

@@ -6,6 +6,10 @@ namespace GuideGen;
 /// <param name="Progress">Shows what is being done on a terminal; silent when piped.</param>
 public sealed record Terminal(TextReader In, TextWriter Out, TextWriter Error, IAnsiConsole Progress, bool IsPiped)
 {
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    public DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
+
     public static Terminal Of(TextReader input, TextWriter output, TextWriter error, bool isPiped)
     {
         var settings = new AnsiConsoleSettings

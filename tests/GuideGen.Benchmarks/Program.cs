@@ -5,6 +5,7 @@ using GuideGen.Benchmarks.Search;
 var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
 {
     ["catalogue"] = CatalogueBenchmark.Run,
+    ["look-up"] = LookUpBenchmark.Run,
     ["reading"] = ReadingBenchmark.Run,
     ["search"] = SearchBenchmark.Run,
 };

@@ -45,9 +45,12 @@ public sealed class BrowserHouse : IAsyncLifetime
 
     /// <summary>A visitor with a clean browser.</summary>
     /// <param name="from"><see cref="FromFile"/> or <see cref="FromServer"/>.</param>
-    public async Task<Visit> Visit(string from, BrowserNewContextOptions? options = null)
+    public Task<Visit> Visit(string from, BrowserNewContextOptions? options = null) =>
+        VisitAt(from == FromFile ? new Uri(SiteFolder + "/").AbsoluteUri : server!.Root, options);
+
+    /// <summary>A visitor of another site than the demo guide.</summary>
+    public async Task<Visit> VisitAt(string root, BrowserNewContextOptions? options = null)
     {
-        var root = from == FromFile ? new Uri(SiteFolder + "/").AbsoluteUri : server!.Root;
         var context = await browser!.NewContextAsync(options ?? new());
         return new Visit(context, await context.NewPageAsync(), root);
     }
@@ -60,7 +63,7 @@ public sealed class BrowserHouse : IAsyncLifetime
             .GroupBy(a => a.Contains('/', StringComparison.Ordinal) ? a.Split('/')[0] : a)
             .Select(g => g.First());
 
-    sealed class Unheard : IProgress<CompileStage>
+    internal sealed class Unheard : IProgress<CompileStage>
     {
         public void Report(CompileStage value)
         {

@@ -126,7 +126,7 @@ public sealed class FindBoxTests(BrowserHouse house)
         await using var visit = await house.Visit(BrowserHouse.FromServer);
         await visit.Open("index.html");
         await visit.Page.WaitForLoadStateAsync(LoadState.Load);
-        var scripts = await visit.Page.EvaluateAsync<string[]>("() => [...document.scripts].map(s => s.src.split('/').pop())");
+        var scripts = await visit.Page.EvaluateAsync<string[]>("() => [...document.scripts].map(s => s.src.split('/').pop().replace(/[.][0-9a-f]{8}(?=[.])/, ''))");
 
         Assert.Equal(["load.js", "find.js", "offline.js"], scripts);
     }

@@ -11,6 +11,9 @@ static class BaseGuide
 {
     static readonly Dictionary<string, byte[]> Originals = ReadAll();
 
+    /// <summary>The day on which the guide is inspected.</summary>
+    static readonly DateOnly Today = new(2026, 6, 1);
+
     public static Dictionary<string, byte[]> Files() => new(Originals);
 
     public static string Text(string path) => Encoding.UTF8.GetString(Originals[path]);
@@ -21,7 +24,7 @@ static class BaseGuide
     public static IReadOnlyList<Finding> InspectWith(string path, string content) => InspectWith(path, Encoding.UTF8.GetBytes(content));
 
     public static IReadOnlyList<Finding> Inspect(Dictionary<string, byte[]> files) =>
-        GuideInspector.Inspect(GuideLoader.Load(new MemoryFiles(files)));
+        GuideInspector.Inspect(GuideLoader.Load(new MemoryFiles(files)), Today);
 
     static Dictionary<string, byte[]> ReadAll()
     {

@@ -41,7 +41,7 @@ public sealed class HouseTests
     [Fact]
     public void What_keeps_a_page_from_being_read_or_rendered_cannot_be_dismissed() =>
         Assert.Equal(
-            ["code-loose", "code-meaning", "code-reserved", "code-structure", "code-unassigned", "hazard-undeclared", "hazard-unmet", "link-outside", "section-missing", "section-order", "tree-fault-missed"],
+            ["case-duplicate", "case-personal", "case-sign-unlisted", "case-variant", "code-loose", "code-meaning", "code-reserved", "code-structure", "code-unassigned", "hazard-undeclared", "hazard-unmet", "link-outside", "page-similar", "page-stale", "part-spelling", "section-missing", "section-order", "tree-answer-single", "tree-cannot-tell", "tree-check-repeated", "tree-drive-on", "tree-fault-missed", "tree-grave-first", "tree-leaf-symptom"],
             Rules.All.Where(r => r.CanBeDismissed).Select(r => r.Id));
 
     [Fact]
@@ -57,8 +57,10 @@ public sealed class HouseTests
 
     [Theory]
     [InlineData(typeof(CodeState), "unknown, pending, confirmed, permanent, history")]
+    [InlineData(typeof(CodeScan), "unknown, engine, all")]
     [InlineData(typeof(CodesAfter), "unread, none, pending, permanent, back")]
     [InlineData(typeof(ProofEvidence), "none, measured, swapped-back")]
+    [InlineData(typeof(SignalCount), "strongest, shared, joint")]
     [InlineData(typeof(Sense), "lamp, feel, hear, see, smell")]
     [InlineData(typeof(ExampleForm), "lines, change, whole, removed, told")]
     public void An_enum_that_is_only_read_has_a_word_for_each_value(Type type, string words)
@@ -75,7 +77,7 @@ public sealed class HouseTests
         Type[] covered =
         [
             typeof(ContentKind), typeof(NameKind), typeof(DriveAdvice), typeof(SignalWord), typeof(Severity),
-            typeof(CodeState), typeof(CodesAfter), typeof(ProofEvidence), typeof(Sense), typeof(ExampleForm),
+            typeof(CodeScan), typeof(CodeState), typeof(CodesAfter), typeof(ProofEvidence), typeof(Sense), typeof(SignalCount), typeof(ExampleForm),
         ];
 
         Assert.Equal(covered.Select(t => t.Name).Order(StringComparer.Ordinal), Types.Where(t => t.IsEnum).Select(t => t.Name).Order(StringComparer.Ordinal));

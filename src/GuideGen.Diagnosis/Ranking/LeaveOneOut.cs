@@ -30,9 +30,14 @@ public sealed record LeaveOneOut(
     /// <param name="cases">Confirmed cases.</param>
     /// <param name="fit">Makes the model from the cases that are left.</param>
     public static LeaveOneOut Of(
-        ImmutableArray<SolvedCase> cases, Func<IReadOnlyCollection<SolvedCase>, RankingModel> fit)
+        ImmutableArray<SolvedCase> cases, Func<IReadOnlyCollection<SolvedCase>, RankingModel> fit) =>
+        OfEach(cases, i => fit(cases.RemoveAt(i)));
+
+    /// <param name="cases">Confirmed cases.</param>
+    /// <param name="without">Makes the model that has not seen the case of an index; it may leave out what that case does not answer.</param>
+    public static LeaveOneOut OfEach(ImmutableArray<SolvedCase> cases, Func<int, RankingModel> without)
     {
-        ImmutableArray<Trial> trials = [.. cases.Select((c, i) => Try(c, fit(cases.RemoveAt(i))))];
+        ImmutableArray<Trial> trials = [.. cases.Select((c, i) => Try(c, without(i)))];
         return new(
             new(trials.Count(t => t.Place == 0), trials.Length),
             new(trials.Count(t => t.Place < 3), trials.Length),

@@ -83,6 +83,19 @@ public sealed record RankingModel
             ? this with { Hypotheses = [.. Hypotheses.Zip(priors, (h, prior) => h with { Prior = prior })] }
             : throw new ArgumentException("One prior for each hypothesis.", nameof(priors));
 
+    /// <summary>The part of the model that the answers speak of: it ranks them as the whole does.</summary>
+    public RankingModel Reduced(Answers answers)
+    {
+        ImmutableArray<FindingGroup> groups = [.. Groups.Where(g => g.Members.Any(answers.Findings.ContainsKey))];
+        HashSet<string> needed = [.. answers.Findings.Keys, .. groups.SelectMany(g => g.Members)];
+        return this with
+        {
+            Findings = [.. Findings.Where(f => needed.Contains(f.Id))],
+            Groups = groups,
+            Checks = [.. Checks.Where(c => answers.Outcomes.ContainsKey(c.Id))],
+        };
+    }
+
     static ImmutableArray<JointRow> BoundJoint(ImmutableArray<JointRow> rows)
     {
         var bounded = Likelihood.BoundTable([.. rows.Select(r => r.Likelihoods)]);

@@ -198,6 +198,12 @@ public static class Rules
     public static readonly Rule ImageAlt = new("image-alt", Error, "A picture without a text alternative",
         "The picture '{0}' has no text alternative.", "Say between the square brackets what the picture shows.");
 
+    public static readonly Rule FormerForm = new("former-form", Error, "An old address that cannot be one",
+        "'{0}' cannot be an old address of a page.", "Write it from the site's root, such as faults/old-name.html.");
+
+    public static readonly Rule FormerTaken = new("former-taken", Error, "An old address that leads elsewhere",
+        "'{0}' is taken by {1}.", "An old address can lead to one page only: remove one of the two.");
+
     // Trees
     public static readonly Rule TreeStepKind = new("tree-step-kind", Error, "A step that is not of one kind",
         "A step needs exactly one of {1}; here is {0}.", "Say what the step is.");
@@ -222,6 +228,102 @@ public static class Rules
 
     public static readonly Rule TreeFaultMissed = new("tree-fault-missed", Warning, "A fault that a tree of its symptom does not find",
         "The tree never comes to the fault '{0}', which shows the symptom '{1}' more than rarely.", "Lead an answer there, or change how likely the fault shows the symptom.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule TreeAnswerSingle = new("tree-answer-single", Warning, "A question with a single answer",
+        "The question '{0}' has a single answer, so it decides nothing (walk: {1}).", "Add the other answers, or lead straight on to the next step.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule TreeAnswerRepeated = new("tree-answer-repeated", Error, "Two answers with the same words",
+        "The step '{0}' has the answer '{1}' twice (walk: {2}).", "Say in the answers what tells them apart.");
+
+    public static readonly Rule TreeCannotTell = new("tree-cannot-tell", Warning, "A step without a way on for somebody who cannot tell",
+        "The step '{0}' has no 'cannot-tell' (walk: {1}).", "Add 'cannot-tell:' with the step to go on with; a question that everybody can answer says 'certain: true'.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule TreeLeafSymptom = new("tree-leaf-symptom", Warning, "A tree that ends in a fault without its symptom",
+        "The tree ends in the fault '{0}', which does not show the symptom '{1}' (walk: {2}).", "Add the symptom to the fault, or lead elsewhere.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule TreeDriveOn = new("tree-drive-on", Error, "Advice to drive on with a symptom that says stop",
+        "The symptom '{0}' says to stop at once, and the advice '{1}' lets the owner drive without a cause found (walk: {2}).", "Write 'drive: stop-now'; if the walk has made sure that it is harmless, dismiss this with the reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule TreeCheckRepeated = new("tree-check-repeated", Warning, "A check that is made twice on one walk",
+        "The check '{0}' is made twice on the walk {1}.", "Lead the second time straight to what the first one showed.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule TreeGraveFirst = new("tree-grave-first", Warning, "A grave hazard before a cheaper step without one",
+        "The hazard '{0}' comes with '{1}', and '{2}', which takes less time and has no such hazard, only after it (walk: {3}).", "Put '{2}' first, or dismiss this with the reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    // Signals
+    public static readonly Rule SignalSize = new("signal-size", Error, "A signal with too few or too many signs",
+        "'{0}' is made of {1} codes and symptoms.", "Name at least two; a table of combinations takes at most {2}.");
+
+    public static readonly Rule SignalTwice = new("signal-twice", Error, "A code or symptom in two signals",
+        "'{0}' belongs to '{1}' already.", "A sign goes back to one signal: take it out of one of them.");
+
+    public static readonly Rule SignalTable = new("signal-table", Error, "A table of combinations that is not whole",
+        "'{0}' {1}.", "With count: joint give every combination for each fault you list; otherwise leave the table out.");
+
+    // Cases
+    public static readonly Rule CaseDate = new("case-date", Error, "A case with an impossible date",
+        "The case is dated {0}, {1}.", "Correct the date: it is the day the fault was found.");
+
+    public static readonly Rule CaseDuplicate = new("case-duplicate", Warning, "A case that is told twice",
+        "The case '{0}' tells the same: variant, fault, distance and date or signs and work.", "One vehicle, one fault, one case: join the two. If two vehicles really agree so well, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CasePersonal = new("case-personal", Error, "A case that could lead to a person",
+        "'{0}' looks like {1}.", "Leave it out, or write it so that nobody can be recognised. If it is something else, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CaseVariant = new("case-variant", Warning, "A case of a variant that its fault does not have",
+        "The fault '{0}' does not list the variant '{1}', and here it was found on one.", "Add the variant to the fault, or correct the case.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule CaseSignUnlisted = new("case-sign-unlisted", Warning, "A sign that cases of a fault show and its page does not list",
+        "The {0} '{1}' stood in {2} cases of this fault, and the page does not list it.", "Add it with how likely it is; if it was something else on the same vehicles, dismiss this with a reason.")
+    {
+        CanBeDismissed = true,
+    };
+
+    // Upkeep
+    public static readonly Rule PageStale = new("page-stale", Note, "A page that nobody has read through for long",
+        "The page was last read through on {0}; this guide asks for that every {1} months.", "Read it against what is known today, mend it, and write today's date under 'reviewed'.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule PageSimilar = new("page-similar", Warning, "Two pages that say much the same",
+        "{0} % of the phrases of this page stand in {1} as well.", "Say it once, on the page it belongs to or in a task, and link there; or say what differs.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule PartSpelling = new("part-spelling", Warning, "A part whose name is written in two ways",
+        "'{0}' is called '{1}' on its own page.", "Write one name for one part, so that search and readers find it; another name that owners use belongs under 'also' of the part.")
     {
         CanBeDismissed = true,
     };

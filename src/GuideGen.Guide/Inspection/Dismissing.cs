@@ -12,8 +12,9 @@ static class Dismissing
     {
         var dismissals = guide.Entries.SelectMany(e => e.Dismissals).Concat(guide.Cases.SelectMany(c => c.Dismissals)).ToList();
         var byPage = dismissals.ToLookup(d => (d.Rule.Span.Path, d.Rule.Value));
+        var open = guide.Trees.All.Where(t => t.IsUnbuilt).SelectMany(t => t.Dismissals).ToHashSet();
         var covered = findings.ToLookup(f => byPage[(f.Span.Path, f.Rule.Id)].FirstOrDefault(d => Covers(d, f)));
-        return [.. covered[null], .. dismissals.SelectMany(d => Inspect(d, covered.Contains(d)))];
+        return [.. covered[null], .. dismissals.SelectMany(d => Inspect(d, covered.Contains(d) || open.Contains(d)))];
     }
 
     static bool Covers(Dismissal dismissal, Finding finding) =>

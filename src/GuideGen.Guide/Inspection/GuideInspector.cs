@@ -17,14 +17,25 @@ public static class GuideInspector
         new SafetyInspection(),
         new HazardTextInspection(),
         new LinkInspection(),
+        new SameSignalInspection(),
+        new FormerAddressInspection(),
         new TreeInspection(),
+        new TreeAnswersInspection(),
+        new TreeLeavesInspection(),
+        new TreeOrderInspection(),
         new JoinedTreesInspection(),
+        new CaseDuplicateInspection(),
+        new CaseAgainstFaultInspection(),
+        new CasePrivacyInspection(),
+        new SimilarPagesInspection(),
+        new PartSpellingInspection(),
     ];
 
     /// <returns>What was found while loading and inspecting, without what authors dismissed, in the order of a reader.</returns>
-    public static ImmutableArray<Finding> Inspect(LoadedGuide loaded)
+    /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
+    public static ImmutableArray<Finding> Inspect(LoadedGuide loaded, DateOnly? today = null)
     {
-        var found = Inspections.AsParallel().AsOrdered().SelectMany(i => i.Inspect(loaded.Guide)).ToList();
+        var found = Inspections.AddRange(new CaseDateInspection(today), new ReviewInspection(today)).AsParallel().AsOrdered().SelectMany(i => i.Inspect(loaded.Guide)).ToList();
         return FindingList.Sort(Weighting.Apply(loaded.Guide, Blanks.Apply([.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)])));
     }
 }

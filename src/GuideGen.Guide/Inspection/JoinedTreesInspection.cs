@@ -29,14 +29,21 @@ sealed class JoinedTreesInspection : IInspection
             select finding.Concerning(fault.Origin.Slug);
     }
 
-    /// <returns>Null if a joined tree or a fault is not known, so that nobody can say.</returns>
+    /// <returns>Null if a joined tree or a fault is not known or a tree not built yet, so that nobody can say.</returns>
     static HashSet<string>? FaultsFound(GuideContent guide, Tree tree)
     {
         var reached = Walks.ReachableFrom(tree.Origin.Slug, s => Joined(guide, s)).Select(guide.Trees.Find).ToList();
-        if (reached.Contains(null)) return null;
-        var faults = reached.SelectMany(t => t!.Nodes).Select(n => n.Value).OfType<FaultNode>().Select(n => n.Fault.Value).ToHashSet(StringComparer.Ordinal);
+        if (reached.Any(t => t is null or { IsUnbuilt: true })) return null;
+        var faults = reached.SelectMany(t => t!.Nodes).SelectMany(n => Named(n.Value)).ToHashSet(StringComparer.Ordinal);
         return faults.IsSubsetOf(guide.Slugs[ContentKind.Fault]) ? faults : null;
     }
+
+    static IEnumerable<string> Named(TreeNode node) => node switch
+    {
+        FaultNode leaf => [leaf.Fault.Value],
+        AdviceNode advice => advice.Left.Select(f => f.Value),
+        _ => [],
+    };
 
     static bool ShareVariant(Tree tree, Fault fault) =>
         tree.Variants.IsEmpty || fault.Variants.IsEmpty || tree.Variants.Any(v => fault.Variants.Any(w => w.Value == v.Value));

@@ -7,10 +7,7 @@ namespace GuideGen.Guide.Inspection;
 /// <summary>A tree can be walked: every way leads to a step, every step is reached, no walk goes round or on and on, every outcome is covered.</summary>
 sealed class TreeInspection : IInspection
 {
-    /// <summary>The most questions and checks on a walk: nobody stands beside a vehicle for more.</summary>
-    public const int MostSteps = 12;
-
-    public IEnumerable<Finding> Inspect(GuideContent guide) => guide.Trees.All.SelectMany(t => Inspect(guide, t));
+    public IEnumerable<Finding> Inspect(GuideContent guide) => guide.Trees.All.Where(t => !t.IsUnbuilt).SelectMany(t => Inspect(guide, t));
 
     static IEnumerable<Finding> Inspect(GuideContent guide, Tree tree) =>
         [.. Dangling(tree), .. Unreachable(tree), .. Endless(tree), .. Uncovered(guide, tree)];
@@ -44,9 +41,9 @@ sealed class TreeInspection : IInspection
     static IEnumerable<Finding> Deep(Tree tree)
     {
         var (name, steps) = Walks.LongestFrom(tree.Start.Value, name => Next(tree, name)).OrderByDescending(n => n.Value).ThenBy(n => n.Key, StringComparer.Ordinal).First();
-        return steps <= MostSteps || tree.Find(name) is null
+        return steps <= Tree.MostSteps || tree.Find(name) is null
             ? []
-            : [Rules.TreeDeep.At(PlaceOf(tree, name), name, $"{steps}", $"{MostSteps}")];
+            : [Rules.TreeDeep.At(PlaceOf(tree, name), name, $"{steps}", $"{Tree.MostSteps}")];
     }
 
     static SourceSpan PlaceOf(Tree tree, string name) => tree.Nodes.First(n => n.Key.Value == name).Key.Span;

@@ -8,7 +8,7 @@ static class Fallbacks
 {
     static SourceText Nowhere { get; } = new("", "");
 
-    public static SiteSettings Settings { get; } = new(Put("?"), Put("en"), Put("?"));
+    public static SiteSettings Settings { get; } = new(Put("?"), Put("en"), Put("?"), Put(UnitSystem.Metric));
 
     public static Vehicle Vehicle { get; } = new(
         Put("?"), Put("?"), Put(new YearRange(1900, 2100)), Put("EUR"), Put(0.0), Put("km"), [], [], []);

@@ -7,8 +7,12 @@ namespace GuideGen.Guide.Model;
 /// <summary>What <c>site-config.yml</c> says.</summary>
 /// <param name="Language">Language tag (BCP 47) of the pages.</param>
 /// <param name="Summary">One sentence for the home page and for search engines.</param>
-public sealed record SiteSettings(Located<string> Title, Located<string> Language, Located<string> Summary)
+/// <param name="Units">The units that readers of the guide think in; the others stand beside them.</param>
+public sealed record SiteSettings(Located<string> Title, Located<string> Language, Located<string> Summary, Located<UnitSystem> Units)
 {
+    /// <summary>Where the site will stand: http or https, ending in a slash. Null for a site that does not know.</summary>
+    public Located<Uri>? Base { get; init; }
+
     /// <summary>How much findings weigh in this guide, where that differs from the rule book; the last one that covers a finding counts.</summary>
     public ImmutableArray<RuleWeight> Weights { get; init; } = [];
 
@@ -19,11 +23,20 @@ public sealed record SiteSettings(Located<string> Title, Located<string> Languag
     public Located<string>? ImproveLink { get; init; }
 }
 
+/// <summary>The unit system whose values are shown first.</summary>
+public enum UnitSystem
+{
+    Metric,
+    Imperial,
+}
+
 sealed class SiteSettingsShape : RecordShape<SiteSettings>
 {
     readonly Field<Located<string>> title;
     readonly Field<Located<string>> language;
     readonly Field<Located<string>> summary;
+    readonly Field<Located<UnitSystem>> units;
+    readonly Field<Located<Uri>?> @base;
     readonly Field<ImmutableArray<RuleWeight>> weights;
     readonly Field<Located<int>?> reviewMonths;
     readonly Field<Located<string>?> improveLink;
@@ -33,10 +46,20 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
         title = Required("title", Scalars.Text, "The name of the guide.");
         language = Required("language", Tag, "The language of the pages, such as en-GB.");
         summary = Required("summary", Scalars.Text, "One sentence about the guide.");
+        units = Optional("units", UnitSystems, default, "Which units stand first, metric or imperial; the others stand beside them. Metric if left out.");
+        @base = Optional("base", Maybe.Of(SiteBase), null, "Where the site will stand, such as https://example.org/guide/.");
         weights = Optional("rules", Collections.ListOf(new RuleWeightShape()), [], "Rules whose findings weigh more or less in this guide, each with a reason.");
         reviewMonths = Optional("review-months", Maybe.Of(Scalars.Whole(1, 240)), null, "After how many months a page has to be read through again.");
         improveLink = Optional("improve-link", Maybe.Of(EditAddress), null, "Where readers can edit a page; {path} stands for its file.");
     }
+
+    static Shape<Located<UnitSystem>> UnitSystems { get; } = Scalars.Word(("metric", UnitSystem.Metric), ("imperial", UnitSystem.Imperial));
+
+    static Shape<Located<Uri>> SiteBase { get; } = new ScalarShape<Uri>(
+        "an address that begins with https:// or http:// and ends in a slash",
+        t => (Uri.TryCreate(t, UriKind.Absolute, out var address) && address is { Scheme: "http" or "https", Query: "", Fragment: "", UserInfo: "" } && t.EndsWith('/'), address!),
+        """{ "type": "string", "format": "uri", "pattern": "^https?://[^ ?#@]*/$" }""",
+        "https://example.org/guide/");
 
     static Shape<Located<string>> EditAddress { get; } = new ScalarShape<string>(
         "an address that begins with https:// and has {path} in it, such as https://example.org/loris/edit/main/{path}",
@@ -50,8 +73,9 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
         """{ "type": "string", "pattern": "^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}$" }""",
         "en-GB");
 
-    protected override SiteSettings Make(RecordValues v) => new(v.Get(title), v.Get(language), v.Get(summary))
+    protected override SiteSettings Make(RecordValues v) => new(v.Get(title), v.Get(language), v.Get(summary), v.Get(units))
     {
+        Base = v.Get(@base),
         Weights = v.Get(weights),
         ReviewMonths = v.Get(reviewMonths),
         ImproveLink = v.Get(improveLink),

@@ -15,6 +15,18 @@ public enum CodeState
     History,
 }
 
+/// <summary>Which control units were asked for codes: what they did not report is then absent.</summary>
+public enum CodeScan
+{
+    /// <summary>Not stated, so that no code is absent.</summary>
+    Unknown,
+
+    /// <summary>The engine's, which is what the simplest readers ask.</summary>
+    Engine,
+
+    All,
+}
+
 /// <summary>One owner's report of a solved fault. What is not named is unknown, never absent.</summary>
 /// <param name="Distance">In the vehicle's distance unit.</param>
 /// <param name="Checks">Outcomes seen, by check.</param>
@@ -33,7 +45,12 @@ public sealed record SolvedCase(
     CaseProof Proof,
     Located<string>? Note)
 {
+    public CodeScan Scan { get; init; }
+
     public ImmutableArray<Dismissal> Dismissals { get; init; } = [];
+
+    /// <summary>True where the code was looked for: then it was there, or it was not.</summary>
+    public bool WasRead(TroubleCode code) => Scan == CodeScan.All || (Scan == CodeScan.Engine && code.Letter == 'P') || Codes.Any(c => c.Key.Value == code);
 }
 
 public sealed record CaseSymptoms(ImmutableArray<Located<string>> Present, ImmutableArray<Located<string>> Absent)
@@ -62,10 +79,13 @@ sealed class CaseShape : RecordShape<SolvedCase>
         ("permanent", CodeState.Permanent),
         ("history", CodeState.History));
 
+    static readonly Shape<Located<CodeScan>> Scans = Scalars.Word(("unknown", CodeScan.Unknown), ("engine", CodeScan.Engine), ("all", CodeScan.All));
+
     readonly Field<Located<DateOnly>> date;
     readonly Field<Located<string>> variant;
     readonly Field<Located<double>> distance;
     readonly Field<ImmutableArray<KeyValuePair<Located<TroubleCode>, Located<CodeState>>>> codes;
+    readonly Field<Located<CodeScan>> scan;
     readonly Field<CaseSymptoms> symptoms;
     readonly Field<ImmutableArray<KeyValuePair<Located<string>, Located<string>>>> checks;
     readonly Field<ImmutableArray<KeyValuePair<Located<string>, Located<string>>>> freeze;
@@ -84,6 +104,7 @@ sealed class CaseShape : RecordShape<SolvedCase>
         variant = Required("variant", Scalars.Name(NameKind.Variant), "Which variant it was.");
         distance = Required("distance", Scalars.Number(0, 3_000_000), "Distance on the clock.");
         codes = Optional("codes", Collections.MapOf(Scalars.Code, States), [], "The codes that were read, and how they stood.");
+        scan = Optional("scan", Scans, default, "Which control units were asked for codes, if it is known: a code that they did not report was not there.");
         symptoms = Optional("symptoms", new CaseSymptomsShape(), CaseSymptoms.None, "What was noticed, and what was looked for and not there.");
         checks = Optional("checks", Collections.MapOf(Scalars.Name(NameKind.Check), Scalars.Text), [], "Checks that were done, with their outcomes.");
         freeze = Optional("freeze", Collections.MapOf(Scalars.Text, Scalars.Text), [], "Values stored with the code.");
@@ -103,6 +124,7 @@ sealed class CaseShape : RecordShape<SolvedCase>
         return new SolvedCase(
             v.Origin, v.Get(date), v.Get(variant), v.Get(distance), v.Get(codes), v.Get(symptoms), v.Get(checks), v.Get(freeze), v.Get(found), work, v.Get(proof), v.Get(note))
         {
+            Scan = v.Get(scan).Value,
             Dismissals = v.Get(dismissals),
         };
     }

@@ -7,6 +7,8 @@ using GuideGen.Guide.Yaml;
 namespace GuideGen.Guide.Model;
 
 /// <summary>A walk of questions and checks from a symptom to a fault.</summary>
+/// <param name="Start">Name of the first step; empty in a tree that still has to be computed.</param>
+/// <param name="Nodes">The steps by name; none in a tree that still has to be computed.</param>
 public sealed record Tree(
     PageOrigin Origin,
     Located<string> Name,
@@ -15,6 +17,14 @@ public sealed record Tree(
     Located<string> Start,
     ImmutableArray<KeyValuePair<Located<string>, TreeNode>> Nodes) : IGuideEntry
 {
+    /// <summary>The most questions and checks on a walk: nobody stands beside a vehicle for more.</summary>
+    public const int MostSteps = 12;
+
+    /// <summary>What the tool is to build the steps from; null where the author wrote them.</summary>
+    public ComputedOrder? Computed { get; init; }
+
+    public bool IsUnbuilt => Computed is not null && Nodes.IsEmpty;
+
     public ImmutableArray<Located<string>> Variants { get; init; } = [];
 
     public ImmutableArray<Dismissal> Dismissals { get; init; } = [];
@@ -36,6 +46,8 @@ public abstract record BranchNode(
     ImmutableArray<KeyValuePair<Located<string>, Located<string>>> Answers,
     Located<string>? CannotTell) : TreeNode
 {
+    public StepNeeds Needs { get; init; } = StepNeeds.None;
+
     public override IEnumerable<KeyValuePair<Located<string>, Located<string>>> Ways =>
         CannotTell is { } way ? Answers.Append(new(way.With("cannot-tell"), way)) : Answers;
 }
@@ -44,7 +56,11 @@ public sealed record AskNode(
     Located<string> Question,
     Located<string>? Why,
     ImmutableArray<KeyValuePair<Located<string>, Located<string>>> Answers,
-    Located<string>? CannotTell) : BranchNode(Answers, CannotTell);
+    Located<string>? CannotTell) : BranchNode(Answers, CannotTell)
+{
+    /// <summary>True where everybody can answer, so that no way is needed for somebody who cannot tell.</summary>
+    public bool IsCertain { get; init; }
+}
 
 public sealed record DoNode(
     Located<string> Check,
@@ -54,30 +70,10 @@ public sealed record DoNode(
 
 public sealed record FaultNode(Located<string> Fault) : TreeNode;
 
-public sealed record AdviceNode(Located<string> Advice, Located<DriveAdvice> Drive) : TreeNode;
+/// <param name="Left">Faults that nothing on the walk has told apart or ruled out.</param>
+public sealed record AdviceNode(Located<string> Advice, Located<DriveAdvice> Drive, ImmutableArray<Located<string>> Left) : TreeNode;
 
 public sealed record JoinNode(Located<string> Tree) : TreeNode;
-
-sealed class TreeShape : EntryShape<Tree>
-{
-    readonly Field<Located<string>> symptom;
-    readonly Field<Located<string>> start;
-    readonly Field<ImmutableArray<KeyValuePair<Located<string>, TreeNode>>> nodes;
-
-    public TreeShape()
-    {
-        symptom = Required("symptom", Scalars.Name(NameKind.Symptom), "The symptom the walk begins with.");
-        start = Required("start", Scalars.Text, "The name of the first step.");
-        nodes = Required("nodes", Collections.MapOf(Scalars.Key, new TreeNodeShape(), 1), "The steps, by name.");
-    }
-
-    protected override Tree Make(RecordValues v) =>
-        new(v.Origin, v.Get(Name), v.Get(Summary), v.Get(symptom), v.Get(start), v.Get(nodes))
-        {
-            Variants = v.Get(Variants),
-            Dismissals = v.Get(Dismissals),
-        };
-}
 
 /// <summary>A step is one of five kinds; which one, its keys say.</summary>
 sealed class TreeNodeShape : Shape<TreeNode>

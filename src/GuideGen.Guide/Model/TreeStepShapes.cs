@@ -6,6 +6,21 @@ namespace GuideGen.Guide.Model;
 
 abstract class BranchShape : RecordShape<TreeNode>
 {
+    readonly Field<Located<double>?> minutes;
+    readonly Field<Located<double>?> money;
+    readonly Field<ImmutableArray<Located<string>>> setup;
+    readonly Field<ImmutableArray<Located<string>>> tools;
+
+    protected BranchShape()
+    {
+        minutes = Optional("minutes", Maybe.Of(Scalars.Number(0, 10_000)), null, "How long this step takes here, in place of the check's minutes.");
+        money = Optional("money", Maybe.Of(Scalars.Number(0, 100_000)), null, "What is used up here, in place of the check's money.");
+        setup = Optional("setup", Collections.Names(NameKind.Setup), [], "Preparation on top of the check's; each is made once on a path.");
+        tools = Optional("tools", Collections.Texts, [], "Tools on top of the check's.");
+    }
+
+    protected StepNeeds NeedsOf(RecordValues v) => new(v.Get(minutes), v.Get(money), v.Get(setup), v.Get(tools));
+
     protected Field<Located<string>?> WhyField() =>
         Optional("why", Maybe.Of(Scalars.Text), null, "Why this is asked, in a sentence.");
 
@@ -22,6 +37,7 @@ sealed class AskShape : BranchShape
     readonly Field<Located<string>?> why;
     readonly Field<ImmutableArray<KeyValuePair<Located<string>, Located<string>>>> answers;
     readonly Field<Located<string>?> cannotTell;
+    readonly Field<Located<bool>> certain;
 
     public AskShape()
     {
@@ -29,9 +45,11 @@ sealed class AskShape : BranchShape
         why = WhyField();
         answers = WaysField("answers", "Each answer and the step it leads to.");
         cannotTell = CannotTellField();
+        certain = Optional("certain", Scalars.Flag, default, "True if everybody can answer, so that no 'cannot-tell' is needed.");
     }
 
-    protected override TreeNode Make(RecordValues v) => new AskNode(v.Get(question), v.Get(why), v.Get(answers), v.Get(cannotTell));
+    protected override TreeNode Make(RecordValues v) =>
+        new AskNode(v.Get(question), v.Get(why), v.Get(answers), v.Get(cannotTell)) { Needs = NeedsOf(v), IsCertain = v.Get(certain).Value };
 }
 
 sealed class DoShape : BranchShape
@@ -49,7 +67,8 @@ sealed class DoShape : BranchShape
         cannotTell = CannotTellField();
     }
 
-    protected override TreeNode Make(RecordValues v) => new DoNode(v.Get(check), v.Get(why), v.Get(outcomes), v.Get(cannotTell));
+    protected override TreeNode Make(RecordValues v) =>
+        new DoNode(v.Get(check), v.Get(why), v.Get(outcomes), v.Get(cannotTell)) { Needs = NeedsOf(v) };
 }
 
 sealed class FaultLeafShape : RecordShape<TreeNode>
@@ -65,14 +84,16 @@ sealed class AdviceShape : RecordShape<TreeNode>
 {
     readonly Field<Located<string>> advice;
     readonly Field<Located<DriveAdvice>> drive;
+    readonly Field<ImmutableArray<Located<string>>> left;
 
     public AdviceShape()
     {
         advice = Required("advice", Scalars.Text, "What to do where no fault is found.");
         drive = Required("drive", DriveWords.Shape, "May the owner drive on?");
+        left = Optional("left", Collections.Names(NameKind.Fault), [], "Faults that may still be the cause, shown below the advice.");
     }
 
-    protected override TreeNode Make(RecordValues v) => new AdviceNode(v.Get(advice), v.Get(drive));
+    protected override TreeNode Make(RecordValues v) => new AdviceNode(v.Get(advice), v.Get(drive), v.Get(left));
 }
 
 sealed class JoinShape : RecordShape<TreeNode>

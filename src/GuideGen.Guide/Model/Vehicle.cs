@@ -19,7 +19,11 @@ public sealed record Vehicle(
     Located<string> DistanceUnit,
     ImmutableArray<KeyValuePair<Located<string>, Variant>> Variants,
     ImmutableArray<KeyValuePair<Located<string>, Located<string>>> Systems,
-    ImmutableArray<KeyValuePair<Located<string>, Setup>> Setups);
+    ImmutableArray<KeyValuePair<Located<string>, Setup>> Setups)
+{
+    /// <summary>Codes and symptoms that go back to one signal, by a name for it.</summary>
+    public ImmutableArray<KeyValuePair<Located<string>, SameSignal>> Signals { get; init; } = [];
+}
 
 /// <summary>An engine, gearbox or year range of the vehicle.</summary>
 public sealed record Variant(Located<string> Name, Located<string> Engine, Located<string> Fuel, Located<YearRange> Years);
@@ -38,6 +42,7 @@ sealed class VehicleShape : RecordShape<Vehicle>
     readonly Field<ImmutableArray<KeyValuePair<Located<string>, Variant>>> variants;
     readonly Field<ImmutableArray<KeyValuePair<Located<string>, Located<string>>>> systems;
     readonly Field<ImmutableArray<KeyValuePair<Located<string>, Setup>>> setups;
+    readonly Field<ImmutableArray<KeyValuePair<Located<string>, SameSignal>>> signals;
 
     public VehicleShape()
     {
@@ -50,6 +55,7 @@ sealed class VehicleShape : RecordShape<Vehicle>
         variants = Required("variants", Collections.MapOf(Scalars.Key, new VariantShape(), 1), "The variants, by slug.");
         systems = Required("systems", Collections.MapOf(Scalars.Key, Scalars.Text, 1), "The systems, by slug, in the order to show them.");
         setups = Optional("setups", Collections.MapOf(Scalars.Key, new SetupShape()), [], "Preparation that checks share, by slug.");
+        signals = Optional("same-signal", Collections.MapOf(Scalars.Key, new SameSignalShape()), [], "Codes and symptoms that go back to one signal and must not count twice.");
     }
 
     static Shape<Located<string>> Currency { get; } = new ScalarShape<string>(
@@ -64,7 +70,10 @@ sealed class VehicleShape : RecordShape<Vehicle>
         v.Get(distanceUnit),
         v.Get(variants),
         v.Get(systems),
-        v.Get(setups));
+        v.Get(setups))
+    {
+        Signals = v.Get(signals),
+    };
 }
 
 sealed class VariantShape : RecordShape<Variant>

@@ -6,11 +6,14 @@ namespace GuideGen.Site.Drafting;
 /// <summary>The steps of a new tree: a question, a check, a fault and advice, already leading to each other.</summary>
 sealed class StepsDraft(ChoiceOutline kinds, Action<string> line)
 {
+    public const string First = "question";
+
     public void Write()
     {
-        line("question:");
+        line(First + ":");
         Key("ask", "ask", Blanks.Marker);
         Key("ask", "answers", "{ \"Yes\": measure, \"No\": advice }");
+        Key("ask", "cannot-tell", "measure");
         line("measure:");
         Key("do", "do", Blanks.Marker);
         Key("do", "outcomes", $"{{ {Blanks.Marker}: found, {Blanks.Marker}: advice }}");

@@ -6,11 +6,16 @@ namespace GuideGen.Site.Planning;
 /// <summary>Addresses of pages: relative to the site's root, with forward slashes, ending in .html.</summary>
 public static class Addresses
 {
+    public const string Evidence = "evidence.html";
+
     public const string Home = "index.html";
 
     public const string NotFound = "404.html";
 
     public const string Report = "report.html";
+
+    /// <summary>The page that weighs the causes of codes and symptoms at hand.</summary>
+    public const string Weigh = "weigh.html";
 
     public const string Safety = "safety.html";
 
@@ -18,6 +23,14 @@ public static class Addresses
 
     /// <summary>The page that says what each condition of a standard code means.</summary>
     public const string Conditions = "codes/conditions.html";
+
+    public const string Rules = "rules.html";
+
+    /// <summary>Help for those who write for the guide.</summary>
+    public const string Writing = "writing.html";
+
+    /// <summary>Help for those who write pages of a kind.</summary>
+    public static string OfWriting(ContentKind kind) => $"writing/{NameKinds.Word(kind)}.html";
 
     public static string Of(IGuideEntry entry) => Of(entry.Origin.Kind!.Value, entry.Origin.Slug);
 

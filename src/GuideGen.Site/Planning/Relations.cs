@@ -10,10 +10,12 @@ public readonly record struct LikelyFault(Fault Fault, Likelihood Likelihood);
 /// <summary>What hangs together the other way round: from a code to its faults, from a part to the checks on it.</summary>
 public sealed class Relations
 {
-    public Relations(GuideContent guide)
+    /// <param name="counts">Whether a case is proved well enough to count.</param>
+    public Relations(GuideContent guide, Func<SolvedCase, bool> counts)
     {
-        FaultsByCode = Likely(guide, f => f.Codes, c => c.Codes.Select(k => k.Key.Value));
-        FaultsBySymptom = Likely(guide, f => f.Symptoms, c => c.Symptoms.Present.Select(s => s.Value));
+        var proved = guide.Cases.Where(counts).ToList();
+        FaultsByCode = Likely(guide, proved, f => f.Codes, c => c.Codes.Select(k => k.Key.Value));
+        FaultsBySymptom = Likely(guide, proved, f => f.Symptoms, c => c.Symptoms.Present.Select(s => s.Value));
         FaultsByPart = guide.Faults.All.SelectMany(f => f.Parts.Select(p => (p.Value, f))).ToLookup(p => p.Value, p => p.f);
         FaultsByCheck = guide.Faults.All.SelectMany(f => f.Checks.Select(c => (c.Value, f))).ToLookup(c => c.Value, c => c.f);
         ChecksByPart = guide.Checks.All.SelectMany(c => c.Parts.Select(p => (p.Value, c))).ToLookup(p => p.Value, p => p.c);
@@ -24,7 +26,7 @@ public sealed class Relations
     }
 
     /// <summary>
-    /// Faults that set the code, in order of evidence: the solved cases that had the code and found the fault, and the
+    /// Faults that set the code, in order of evidence: the proved cases that had the code and found the fault, and the
     /// author's belief in the fault, which counts as so many cases, as far as the fault sets the code.
     /// </summary>
     public ILookup<TroubleCode, LikelyFault> FaultsByCode { get; }
@@ -49,11 +51,12 @@ public sealed class Relations
 
     static ILookup<TKey, LikelyFault> Likely<TKey>(
         GuideContent guide,
+        IReadOnlyCollection<SolvedCase> proved,
         Func<Fault, IEnumerable<KeyValuePair<Located<TKey>, Located<Likelihood>>>> signs,
         Func<SolvedCase, IEnumerable<TKey>> seen)
         where TKey : notnull
     {
-        var reports = guide.Cases.SelectMany(c => seen(c).Select(s => (Found: c.Found.Value, Sign: s))).CountBy(r => r).ToDictionary();
+        var reports = proved.SelectMany(c => seen(c).Select(s => (Found: c.Found.Value, Sign: s))).CountBy(r => r).ToDictionary();
         return guide.Faults.All
             .SelectMany(f => signs(f).Select(s => (Sign: s.Key.Value, Likely: new LikelyFault(f, s.Value.Value))))
             .OrderByDescending(s => Evidence(s.Sign, s.Likely))

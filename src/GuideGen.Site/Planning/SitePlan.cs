@@ -1,8 +1,11 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Codes;
+using GuideGen.Diagnosis.Proof;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Pages;
+using GuideGen.Site.Weighing;
 
 namespace GuideGen.Site.Planning;
 
@@ -12,15 +15,25 @@ public sealed class SitePlan
     SitePlan(GuideContent guide)
     {
         Guide = guide;
+        Weights = GuideWeights.Of(guide);
         Links = new LinkTable(guide);
         Codes = [.. CodeUses.All(guide)];
         Groups = CodeGroup.All(Codes);
-        Relations = new Relations(guide);
+        Relations = new Relations(guide, c => Weights.Proofs[c.Origin.Slug].Level.Counts());
+        Evidence = new GuideEvidence(guide, Weights);
         Pages = [.. PagesOf(guide)];
         CodeSet = Codes.ToFrozenSet();
+        Terms = new PhraseFinder<string>(
+            from term in guide.Terms
+            from name in term.Value.Also.Select(a => a.Value).Prepend(term.Key.Value)
+            select (name, Anchors.Of(term.Key.Value)));
     }
 
     public GuideContent Guide { get; }
+
+    public GuideWeights Weights { get; }
+
+    public GuideEvidence Evidence { get; }
 
     public LinkTable Links { get; }
 
@@ -34,6 +47,9 @@ public sealed class SitePlan
 
     public Relations Relations { get; }
 
+    /// <summary>The words of the guide's terms, each with its place on the page of terms.</summary>
+    public PhraseFinder<string> Terms { get; }
+
     public ImmutableArray<PlannedPage> Pages { get; }
 
     public static SitePlan Make(GuideContent guide) => new(guide);
@@ -44,8 +60,13 @@ public sealed class SitePlan
         new SinglePage(Addresses.ListOf(ContentKind.Code), "codes"),
         new SinglePage(Addresses.Conditions, "conditions"),
         new SinglePage(Addresses.Report, "report"),
+        new SinglePage(Addresses.Weigh, "weigh"),
         new SinglePage(Addresses.Safety, "safety"),
         new SinglePage(Addresses.Terms, "terms"),
+        new SinglePage(Addresses.Evidence, "evidence"),
+        new SinglePage(Addresses.Rules, "rules"),
+        new SinglePage(Addresses.Writing, "writing"),
+        .. Enum.GetValues<ContentKind>().Select(k => new WritingPage(k)),
         new SinglePage(Addresses.NotFound, "not-found"),
         .. new[] { ContentKind.Fault, ContentKind.Symptom, ContentKind.Check, ContentKind.Part, ContentKind.Task, ContentKind.Tree }.Select(k => List(guide, k)),
         .. guide.Faults.All.Select(e => new EntryPage(e, "fault")),
@@ -56,6 +77,7 @@ public sealed class SitePlan
         .. guide.Trees.All.Select(e => new EntryPage(e, "tree")),
         .. Codes.Select(c => new CodeInfoPage(c, guide.Codes.Find(c.ToString()))),
         .. Groups.Select(g => new CodeGroupPage(g)),
+        .. guide.Entries.SelectMany(e => Provenances.Of(e).Formerly.Select(f => new MovedPage(f.Value, e))),
     ];
 
     static ListPage List(GuideContent guide, ContentKind kind)

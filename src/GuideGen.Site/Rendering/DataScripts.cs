@@ -20,6 +20,7 @@ sealed class DataScripts(SitePlan plan, Theme theme)
         [
             new SiteFile("data/site.js", () => Script("site", json => WriteSite(json, search.Head))),
             new SiteFile("data/codes.js", () => Script("codes", WriteCodes)),
+            new SiteFile("data/weigh.js", () => Script("weigh", json => WeighScript.Write(json, view))),
             new SiteFile("data/standard-codes.js", () => Script("standardCodes", WriteStandardCodes)),
             .. plan.Groups.Select(g => new SiteFile($"data/codes/{g.Name.ToLowerInvariant()}.js", () => GroupScript(g))),
             .. search.Files,

@@ -1,6 +1,7 @@
 using System.Text;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Planning;
+using GuideGen.Site.Publishing;
 using GuideGen.Site.Views;
 using Scriban.Runtime;
 
@@ -13,9 +14,10 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
     public IEnumerable<SiteFile> Files() =>
     [
         .. plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p)))),
-        .. theme.Files.Below("style").Concat(theme.Files.Below("script").Where(f => f != ServiceWorker.Source)).Select(f => new SiteFile("assets/" + Path.GetFileName(f), () => theme.Files.Bytes(f))),
+        .. theme.Assets.Files,
         .. new DataScripts(plan, theme).Files(),
-        WebManifest.Of(plan.Guide),
+        WebManifest.Of(plan.Guide, theme.Assets),
+        .. PublishFiles.Of(plan),
     ];
 
     public ClosingFile Closing() => ServiceWorker.Of(theme.Files);
@@ -27,7 +29,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
         model["page"] = Frame(view, model, page);
         model["site"] = SiteOf(view);
         model["content"] = new HtmlText(theme.Draw(page.Template, model));
-        return theme.Draw("frame", model);
+        return theme.Assets.PutInto(theme.Draw("frame", model), view.Links.Root);
     }
 
     static ScriptObject ViewOf(ViewContext view, PlannedPage page) => page switch
@@ -40,25 +42,37 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
         EntryPage { Entry: Tree tree } => TreeView.Of(view, tree),
         CodeInfoPage code => CodeView.Of(view, code),
         CodeGroupPage group => CodeGroupView.Of(view, group.Group),
+        MovedPage moved => MovedView.Of(view, moved),
         ListPage list => OverviewViews.List(view, list),
         SinglePage { Template: "home" } => OverviewViews.Home(view),
         SinglePage { Template: "codes" } => OverviewViews.Codes(view),
         SinglePage { Template: "conditions" } => CodeGroupView.Conditions(view),
         SinglePage { Template: "report" } => OverviewViews.Report(view),
+        SinglePage { Template: "weigh" } => WeighView.Of(view),
         SinglePage { Template: "safety" } => OverviewViews.Safety(view),
+        SinglePage { Template: "evidence" } => SelfTestView.Of(view),
         SinglePage { Template: "terms" } => OverviewViews.Terms(view),
+        SinglePage { Template: "rules" } => RulesView.Of(view),
+        SinglePage { Template: "writing" } => WritingView.Of(view),
+        WritingPage writing => WritingView.Of(view, writing.Kind),
         SinglePage { Template: "not-found" } => OverviewViews.NotFound(view),
         _ => throw new InvalidOperationException($"no view draws {page.Address}"),
     };
 
-    static ScriptObject Frame(ViewContext view, ScriptObject model, PlannedPage page) => new()
+    static ScriptObject Frame(ViewContext view, ScriptObject model, PlannedPage page)
     {
-        ["kind"] = page.Template,
-        ["title"] = model["name"],
-        ["description"] = model["summary"] ?? model["name"],
-        ["root"] = view.Links.Root,
-        ["address"] = page.Address,
-    };
+        var frame = new ScriptObject
+        {
+            ["kind"] = page.Template,
+            ["title"] = model["name"],
+            ["description"] = model["summary"] ?? model["name"],
+            ["root"] = view.Links.Root,
+            ["address"] = page.Address,
+            ["improve"] = ImproveLink.Of(view, page),
+        };
+        PageHead.AddTo(frame, view, page);
+        return frame;
+    }
 
     static ScriptObject SiteOf(ViewContext view) => new()
     {

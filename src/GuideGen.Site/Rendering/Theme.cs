@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using GuideGen.Site.Publishing;
 using Scriban;
 using Scriban.Functions;
 using Scriban.Runtime;
@@ -15,6 +16,7 @@ public sealed class Theme
     public Theme(ThemeFiles files)
     {
         Files = files;
+        Assets = new AssetNames(files);
         Words = ThemeWords.Read("words/en.yml", files.Text("words/en.yml"));
         templates = files.Below("templates").ToFrozenDictionary(
             path => Path.GetFileNameWithoutExtension(path),
@@ -30,6 +32,8 @@ public sealed class Theme
     }
 
     public ThemeFiles Files { get; }
+
+    internal AssetNames Assets { get; }
 
     public ThemeWords Words { get; }
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using GuideGen.Guide.Model;
+using GuideGen.Site.Publishing;
 
 namespace GuideGen.Site.Rendering;
 
@@ -8,9 +9,9 @@ static class WebManifest
 {
     public const string Address = "site.webmanifest";
 
-    public static SiteFile Of(GuideContent guide) => new(Address, () => Write(guide));
+    public static SiteFile Of(GuideContent guide, AssetNames assets) => new(Address, () => Write(guide, assets));
 
-    static byte[] Write(GuideContent guide)
+    static byte[] Write(GuideContent guide, AssetNames assets)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
@@ -25,7 +26,7 @@ static class WebManifest
             json.WriteString("theme_color", "#14181b");
             json.WriteStartArray("icons");
             json.WriteStartObject();
-            json.WriteString("src", "assets/icon.svg");
+            json.WriteString("src", assets["icon.svg"]);
             json.WriteString("sizes", "any");
             json.WriteString("type", "image/svg+xml");
             json.WriteEndObject();

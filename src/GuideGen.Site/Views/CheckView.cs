@@ -15,7 +15,7 @@ static class CheckView
         model["setup"] = new ScriptArray(check.Setup.Select(s => Setup(view, view.Setup(s))));
         model["parts"] = view.Cards(check.Parts.Select(p => view.Guide.Parts.Find(p.Value)!));
         model["outcomes"] = new ScriptArray(check.Outcomes.Select(o => Outcome(view, o.Key.Value, o.Value)));
-        model["readings"] = new ScriptArray(check.Readings.Select(ReadingView.Of));
+        model["readings"] = new ScriptArray(check.Readings.Select((r, i) => ReadingView.Of(view, r, i + 1)));
         model["faults"] = view.Cards(relations.FaultsByCheck[check.Origin.Slug]);
         model["trees"] = view.Cards(relations.TreesByCheck[check.Origin.Slug]);
         return model;

@@ -22,6 +22,7 @@ static class CodeView
         model["area"] = code.Area.Name;
         model["faults"] = new ScriptArray(faults.Select(view.Card));
         model["symptoms"] = view.Cards(SymptomsOf(view, faults));
+        model["evidence"] = EvidenceView.Of(view, view.Plan.Evidence.Of(code));
         model["group"] = new ScriptObject { ["name"] = CodeGroup.NameOf(code), ["href"] = view.Links.To(Addresses.OfGroup(CodeGroup.NameOf(code))) };
         AddStandard(view, model, CodeCatalogue.FindStandard(code));
         return model;

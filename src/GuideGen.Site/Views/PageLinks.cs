@@ -2,16 +2,17 @@ using GuideGen.Codes;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Planning;
+using GuideGen.Site.Publishing;
 
 namespace GuideGen.Site.Views;
 
 /// <summary>Where things are, seen from one page.</summary>
 public sealed class PageLinks(SitePlan plan, string from)
 {
-    /// <summary>The way back to the site's root: empty, or a number of <c>../</c>.</summary>
-    public string Root { get; } = string.Concat(Enumerable.Repeat("../", from.Count(c => c == '/')));
+    /// <inheritdoc cref="PublicAddress.RootFrom"/>
+    public string Root { get; } = PublicAddress.RootFrom(plan.Guide, from);
 
-    public string To(string address) => Addresses.Relative(from, address);
+    public string To(string address) => from == Addresses.NotFound ? Root + address : Addresses.Relative(from, address);
 
     public string Of(IGuideEntry entry) => To(Addresses.Of(entry));
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Loading;
+using GuideGen.Site;
 
 namespace GuideGen.Commands;
 
@@ -15,7 +15,7 @@ static class InspectCommand
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
-            var findings = GuideInspector.Inspect(GuideLoader.Load(files));
+            var findings = GuideReading.Of(GuideLoader.Load(files), terminal.Today).Findings;
             new FindingReport(terminal, parsed.GetValue(format)!, guide.PrefixOf(parsed)).Write(findings);
             return FindingReport.ExitCodeOf(findings);
         });

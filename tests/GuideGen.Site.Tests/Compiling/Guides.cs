@@ -9,6 +9,9 @@ static class Guides
     /// <summary>A few pages of each kind.</summary>
     public const string Small = "small";
 
+    /// <summary>The same pages for a host whose address is known, some of them renamed.</summary>
+    public const string Published = "published";
+
     /// <summary>The demo guide of this repository.</summary>
     public const string Demo = "demo";
 
@@ -23,5 +26,10 @@ static class Guides
         _ => throw new ArgumentOutOfRangeException(nameof(guide)),
     };
 
-    public static IGuideFiles Open(string guide) => new FolderFiles(FolderOf(guide));
+    public static IGuideFiles Open(string guide) => guide == Published ? OpenPublished() : new FolderFiles(FolderOf(guide));
+
+    static Overlay OpenPublished() => new Overlay(new FolderFiles(FolderOf(Small)))
+        .Append("site-config.yml", "base: https://club.example/loris/guide/\n")
+        .Replace("content/parts/charge-air-hose.md", "system: air\n", "system: air\nreviewed: 2026-06-09\nformerly: [parts/boost-hose.html, parts/big-pipe.html]\n")
+        .Replace("content/tasks/read-codes.md", "\n---\n", "\nreviewed: 2026-07-01\n---\n");
 }

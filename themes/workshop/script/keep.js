@@ -11,6 +11,9 @@
   const NAME = PREFIX + GUIDE.version;
   const base = new URL("./", self.location.href).href;
 
+  /** A path may have signs that mean something else in an address. @param {string} path */
+  const addressOf = path => base + path.split("/").map(encodeURIComponent).join("/");
+
   /** @param {object} message */
   async function tell(message) {
     for (const client of await self.clients.matchAll({ includeUncontrolled: true })) client.postMessage(message);
@@ -19,10 +22,10 @@
   /** An unchanged file is taken from the version before; its hash travels with it. @param {string} path @param {Cache[]} before */
   async function bring(path, before) {
     for (const cache of before) {
-      const kept = await cache.match(base + path);
+      const kept = await cache.match(addressOf(path));
       if (kept?.headers.get("x-hash") === GUIDE.files[path]) return kept;
     }
-    const answer = await fetch(base + path, { cache: "no-cache" });
+    const answer = await fetch(addressOf(path), { cache: "no-cache" });
     if (!answer.ok) throw new Error(path + ": " + answer.status);
     const headers = new Headers(answer.headers);
     headers.set("x-hash", GUIDE.files[path]);
@@ -38,9 +41,12 @@
     const all = [...GUIDE.essentials, ...rest];
     for (let i = 0; i < all.length; i++) {
       try {
-        await cache.put(base + all[i], await bring(all[i], before));
+        await cache.put(addressOf(all[i]), await bring(all[i], before));
       } catch (fault) {
-        if (i < GUIDE.essentials.length || /** @type {Error} */ (fault).name !== "QuotaExceededError") throw fault;
+        if (i < GUIDE.essentials.length || /** @type {Error} */ (fault).name !== "QuotaExceededError") {
+          await tell({ kind: "failed" });
+          throw fault;
+        }
         return tell({ kind: "full" });
       }
       if (i % 20 === 19) await tell({ kind: "progress", percent: Math.floor(100 * (i + 1) / all.length) });
@@ -56,9 +62,10 @@
   /** @param {Request} request */
   async function answer(request) {
     const url = new URL(request.url);
-    const path = url.origin + url.pathname + (url.pathname.endsWith("/") ? "index.html" : "");
+    const path = decodeURIComponent(url.href.slice(base.length).replace(/[?#].*/, ""));
+    const page = path === "" || path.endsWith("/") ? path + "index.html" : path;
     const cache = await caches.open(NAME);
-    return await cache.match(path) ?? fetch(request).catch(async () => await cache.match(base + "404.html") ?? Response.error());
+    return await cache.match(addressOf(page)) ?? fetch(request).catch(async () => await cache.match(addressOf("404.html")) ?? Response.error());
   }
 
   self.addEventListener("install", event => event.waitUntil(keepAll()));

@@ -11,6 +11,9 @@
   /** @type {Map<string, Promise<void>>} */
   const coming = new Map();
 
+  /** Scripts of the theme bear a hash in their names; the compile writes the list of them in front of this file. @param {string} address */
+  const named = address => address.replace(/^assets\/(.*)$/, (all, name) => GuideGen.data.assets[name] ? "assets/" + GuideGen.data.assets[name] : all);
+
   /**
    * Runs a script of the site. One that failed is asked for again the next time.
    * @param {string} address relative to the site's root
@@ -21,7 +24,7 @@
     if (!promise) {
       promise = new Promise((resolve, reject) => {
         const script = document.createElement("script");
-        script.src = base + address;
+        script.src = base + named(address);
         script.onload = () => resolve();
         script.onerror = () => { coming.delete(address); reject(new Error("could not load " + address)); };
         document.head.append(script);

@@ -30,6 +30,7 @@
     if (event.data.kind === "progress") tell(words.saving, event.data.percent);
     if (event.data.kind === "kept") tell(words.kept);
     if (event.data.kind === "full") tell(words.full);
+    if (event.data.kind === "failed") tell(words.failed);
   }
 
   navigator.serviceWorker.addEventListener("message", hear);

@@ -58,6 +58,13 @@
       ...causes(GuideGen.look.own(find.code)?.faults ?? []));
   }
 
+  /** The way to weighing the causes takes every code of the report along. @param {string[]} codes */
+  function offerWeighing(codes) {
+    const offer = /** @type {HTMLElement} */ (document.getElementById("_report-weigh"));
+    offer.hidden = codes.length === 0;
+    /** @type {HTMLAnchorElement} */ (offer.firstElementChild).href = "weigh.html#w1;c=" + codes.join(".");
+  }
+
   async function read() {
     const text = box.value;
     history.replaceState(null, "", text.trim() === "" ? location.pathname : "#text=" + encodeURIComponent(text));
@@ -66,6 +73,7 @@
     const meanings = await Promise.all(finds.map((/** @type {Find} */ f) => GuideGen.look.meaningOf(f.code)));
     result.replaceChildren(...finds.map((/** @type {Find} */ f, /** @type {number} */ i) => item(f, meanings[i])));
     result.hidden = finds.length === 0;
+    offerWeighing([...new Set(finds.map((/** @type {Find} */ f) => f.code))]);
     const nothing = answers.length > 0 ? words().emptyAnswer : words().noCodes;
     status.textContent = text.trim() === "" ? "" : finds.length > 0 ? fill(words().codesFound, finds.length) : nothing;
   }

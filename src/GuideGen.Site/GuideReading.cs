@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Inspection;
+using GuideGen.Guide.Loading;
+using GuideGen.Guide.Model;
+using GuideGen.Site.Trees;
+
+namespace GuideGen.Site;
+
+/// <summary>A guide as far as it can be used: read, inspected, and with the trees built that the tool is to build.</summary>
+/// <param name="Guide">Unbuilt where there are errors.</param>
+/// <param name="Findings">The rules look at built trees as at written ones.</param>
+public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Findings)
+{
+    public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
+
+    /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
+    public static GuideReading Of(LoadedGuide loaded, DateOnly? today = null)
+    {
+        var written = new GuideReading(loaded.Guide, GuideInspector.Inspect(loaded, today));
+        if (written.HasErrors) return written;
+        var built = ComputedTrees.Fill(loaded.Guide);
+        return built == loaded.Guide ? written : new GuideReading(built, GuideInspector.Inspect(loaded with { Guide = built }, today));
+    }
+}

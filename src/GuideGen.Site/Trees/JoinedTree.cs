@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using GuideGen.Diagnosis;
+using GuideGen.Diagnosis.Trees;
+using GuideGen.Guide.Model;
+using GuideGen.Site.Weighing;
+using TreeNode = GuideGen.Diagnosis.Trees.TreeNode;
+
+namespace GuideGen.Site.Trees;
+
+/// <summary>A tree in numbers, with the trees that it joins put in. A node is called by its tree and its name.</summary>
+/// <param name="guide">The guide, without errors.</param>
+/// <param name="weights">Of the same guide.</param>
+/// <param name="variant">Questions for the variant are answered for this one; null leaves them open.</param>
+sealed class JoinedTree(GuideContent guide, GuideWeights weights, string? variant)
+{
+    /// <summary>The answer of somebody who cannot tell; it can be no outcome of a check.</summary>
+    public const string CannotTell = "cannot-tell";
+
+    readonly Dictionary<string, UncertainCheck> checks = weights.Fitted.Checks.ToDictionary(c => c.Id, StringComparer.Ordinal);
+    readonly ImmutableArray<string> causes = [.. weights.Fitted.Hypotheses.Select(h => h.Id)];
+
+    public static string NameOf(Tree tree, string step) => $"{tree.Origin.Slug}/{step}";
+
+    public SymptomTree Of(Tree tree)
+    {
+        var trees = new List<Tree> { tree };
+        for (var i = 0; i < trees.Count; i++)
+        {
+            var joined = trees[i].Nodes.Select(n => n.Value).OfType<JoinNode>().Select(j => guide.Trees.Find(j.Tree.Value)!);
+            trees.AddRange(joined.Where(t => !trees.Contains(t)).Distinct().ToList());
+        }
+
+        return new SymptomTree(
+            NameOf(tree, tree.Start.Value),
+            [.. from t in trees from n in t.Nodes where n.Value is not JoinNode select Node(t, n.Key.Value, n.Value)],
+            weights.Fitted.Setups);
+    }
+
+    TreeNode Node(Tree tree, string name, Guide.Model.TreeNode node) => node switch
+    {
+        FaultNode leaf => new TreeLeaf(NameOf(tree, name), leaf.Fault.Value),
+        BranchNode branch => Step(tree, name, branch),
+        _ => new TreeLeaf(NameOf(tree, name), null),
+    };
+
+    TreeStep Step(Tree tree, string name, BranchNode branch)
+    {
+        var check = branch is DoNode step ? guide.Checks.Find(step.Check.Value) : null;
+        return new TreeStep(
+            NameOf(tree, name),
+            check?.Origin.Slug,
+            new Effort(branch.Needs.MinutesOf(check), branch.Needs.MoneyOf(check)),
+            [.. branch.Needs.SetupOf(check).Select(s => s.Value)],
+            [.. Branches(tree, branch)]);
+    }
+
+    IEnumerable<TreeBranch> Branches(Tree tree, BranchNode branch)
+    {
+        var known = variant is not null && branch is AskNode ask ? VariantAnswers.Of(guide.Vehicle, tree, ask) : null;
+        for (var i = 0; i < branch.Answers.Length; i++)
+        {
+            if (known is { } named && !named[i].Contains(variant!)) continue;
+            var (answer, to) = branch.Answers[i];
+            yield return new TreeBranch(answer.Value, Target(tree, to.Value), Chances(branch, answer.Value));
+        }
+
+        // Nobody knows how many owners cannot tell: the figures are for one who can.
+        if (branch.CannotTell is { } way) yield return new TreeBranch(CannotTell, Target(tree, way.Value), causes.ToImmutableDictionary(c => c, _ => 0.0));
+    }
+
+    string Target(Tree tree, string step)
+    {
+        while (tree.Find(step) is JoinNode join)
+        {
+            tree = guide.Trees.Find(join.Tree.Value)!;
+            step = tree.Start.Value;
+        }
+
+        return NameOf(tree, step);
+    }
+
+    ImmutableDictionary<string, double> Chances(BranchNode branch, string answer)
+    {
+        if (branch is not DoNode step) return ImmutableDictionary<string, double>.Empty;
+        var outcome = checks[step.Check.Value].Outcomes.First(o => o.Id == answer);
+        return causes.Zip(outcome.Likelihoods).ToImmutableDictionary(c => c.First, c => c.Second, StringComparer.Ordinal);
+    }
+}

@@ -1,0 +1,86 @@
+using System.Globalization;
+using System.Text.Json;
+using GuideGen.Diagnosis.Money;
+using GuideGen.Guide.Model;
+using Scriban.Runtime;
+using Sum = GuideGen.Diagnosis.Money.MoneyRange;
+
+namespace GuideGen.Site.Views;
+
+/// <summary>Own work against a workshop, where the choice turns over, and whether to test before buying: in words, and as numbers for the form.</summary>
+static class MoneyView
+{
+    // What the static words assume, and say so; the form takes the owner's own. Common practice, no source.
+    const decimal HourValue = 20, Chance = 0.8m, TransportHours = 1;
+
+    static readonly JsonSerializerOptions Json = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
+
+    public static ScriptObject Of(ViewContext view, Fault fault)
+    {
+        var costs = CostsOf(view, fault);
+        var choice = new RepairChoice(costs);
+        return new ScriptObject
+        {
+            ["own"] = Range(view, choice.Own(HourValue)),
+            ["workshop"] = Range(view, choice.Workshop(HourValue)),
+            ["hour"] = HourWords(view, choice),
+            ["chance"] = ChanceWords(view, choice),
+            ["test"] = TestWords(view, fault, costs),
+            ["all"] = view.Money(fault.Repair.Materials),
+            ["assumed"] = view.Fill("money.assumed", Whole(HourValue), view.Guide.Vehicle.Currency.Value, Whole(Chance * 10), Whole(TransportHours)),
+            ["prices"] = fault.Provenance.Reviewed is { } reviewed
+                ? view.Fill("money.prices", ViewContext.Date(reviewed.Value), view.Guide.Vehicle.Currency.Value)
+                : view.Fill("money.prices-undated", view.Guide.Vehicle.Currency.Value),
+            ["hour_value"] = Whole(HourValue),
+            ["chance_percent"] = Whole(Chance * 100),
+            ["transport_hours"] = Whole(TransportHours),
+            ["rate"] = ViewContext.Number((double)costs.WorkshopRate),
+            ["own_hours"] = ViewContext.Number((double)costs.OwnHours),
+            ["data"] = JsonSerializer.Serialize(new { costs.Parts, costs.Consumables, costs.WorkshopHours, currency = view.Guide.Vehicle.Currency.Value }, Json),
+        };
+    }
+
+    public static RepairCosts CostsOf(ViewContext view, Fault fault) => new()
+    {
+        Parts = SumOf(fault.Repair.Parts),
+        Consumables = SumOf(fault.Repair.Consumables),
+        OwnHours = (decimal)fault.Repair.OwnHours.Value,
+        WorkshopHours = (decimal)fault.Repair.WorkshopHours.Value,
+        WorkshopRate = (decimal)view.Guide.Vehicle.WorkshopRate.Value,
+        ChanceOfCure = Chance,
+        TransportHours = TransportHours,
+    };
+
+    static Sum SumOf(IEnumerable<Purchase> purchases) => purchases.Aggregate(default(Sum), (sum, p) => sum + new Sum(p.Total.Low, p.Total.High));
+
+    static string HourWords(ViewContext view, RepairChoice choice) => choice.BreakEvenHourValue switch
+    {
+        null => view.Words["script.money.hourNone"],
+        <= 0 => view.Words["script.money.hourNever"],
+        { } value => view.Fill("script.money.hour", Whole(value), view.Guide.Vehicle.Currency.Value),
+    };
+
+    static string ChanceWords(ViewContext view, RepairChoice choice) => choice.BreakEvenChance(HourValue) switch
+    {
+        null or > 1 => view.Words["script.money.chanceNever"],
+        <= 0 => view.Words["script.money.chanceAlways"],
+        { } chance => view.Fill("script.money.chance", Whole(Math.Ceiling(chance * 10))),
+    };
+
+    /// <summary>By the first check that confirms the fault, its preparation included. Nothing where no check or nothing to buy is named.</summary>
+    static string? TestWords(ViewContext view, Fault fault, RepairCosts costs)
+    {
+        if (fault.Checks.IsEmpty || fault.Repair.Parts.IsEmpty) return null;
+        var check = view.Guide.Checks.Find(fault.Checks[0].Value)!;
+        var minutes = check.Minutes.Value + check.Setup.Sum(s => view.Setup(s).Minutes.Value);
+        var test = (minutes / 60 * (double)HourValue) + (check.Money?.Value ?? 0);
+        var lost = (double)(costs.Parts.Middle + costs.Consumables.Middle + (costs.OwnHours * HourValue));
+        var above = new TestOrReplace(test, lost, 0).ReplaceAbove;
+        var known = new[] { check.Name.Value, Whole((decimal)test), view.Guide.Vehicle.Currency.Value, Whole((decimal)lost) };
+        return above > 0 ? view.Fill("money.test", [.. known, Whole((decimal)Math.Ceiling(above * 20))]) : view.Fill("money.test-dear", known);
+    }
+
+    static string Range(ViewContext view, Sum sum) => view.Money(new Guide.Model.MoneyRange(Math.Round(sum.Low), Math.Round(sum.High)));
+
+    static string Whole(decimal number) => Math.Round(number, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
+}

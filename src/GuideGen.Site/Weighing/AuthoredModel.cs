@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using GuideGen.Diagnosis;
+using GuideGen.Diagnosis.Ranking;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Text;
+using Outcome = GuideGen.Guide.Model.Outcome;
+
+namespace GuideGen.Site.Weighing;
+
+/// <summary>
+/// The guide's own opinion as a ranking model: faults are the causes, codes and symptoms the findings, in the order of
+/// their names. A finding is called by its code or by the slug of its symptom, which cannot be mistaken for each other.
+/// </summary>
+static class AuthoredModel
+{
+    /// <summary>What of all vehicles has a fault that no page covers, in parts of what the pages cover. From memory, no source.</summary>
+    public const double ElseShare = 0.1;
+
+    // How likely a sign is under a fault whose page does not name it. From memory, no source.
+    const double StrayCode = 0.01, StraySymptom = 0.03;
+
+    public static RankingModel Of(GuideContent guide)
+    {
+        ImmutableArray<Diagnosis.Ranking.Finding> findings =
+        [
+            .. Findings(guide, CodeUses.All(guide).Select(c => (c, c.ToString())), f => f.Codes, StrayCode),
+            .. Findings(guide, guide.Symptoms.All.Select(s => (s.Origin.Slug, s.Origin.Slug)), f => f.Symptoms, StraySymptom),
+        ];
+        return RankingModel.Create(
+            guide.Faults.All.Select(f => new Hypothesis(f.Origin.Slug, f.Belief.Value)),
+            ElseShare * guide.Faults.All.Sum(f => f.Belief.Value),
+            new ModelParts
+            {
+                Findings = findings,
+                Groups = SignalGroups.Of(guide, findings),
+                Checks = Checks(guide),
+                Setups = [.. guide.Vehicle.Setups.Select(s => new Diagnosis.Setup(s.Key.Value, new Effort(s.Value.Minutes.Value)))],
+            });
+    }
+
+    static IEnumerable<Diagnosis.Ranking.Finding> Findings<TSign>(
+        GuideContent guide,
+        IEnumerable<(TSign Sign, string Id)> signs,
+        Func<Fault, ImmutableArray<KeyValuePair<Located<TSign>, Located<Guide.Model.Likelihood>>>> listed,
+        double stray)
+        where TSign : notnull
+    {
+        var stated = guide.Faults.All.Select(f => listed(f).ToDictionary(s => s.Key.Value, s => s.Value.Value.Value)).ToList();
+        return signs.Select(s =>
+        {
+            ImmutableArray<double> known = [.. stated.Select(f => f.GetValueOrDefault(s.Sign, stray))];
+            return new Diagnosis.Ranking.Finding(s.Id, [.. known, BaseRate(guide, known)]);
+        });
+    }
+
+    /// <summary>Something else shows a sign as often as the average fault does.</summary>
+    static double BaseRate(GuideContent guide, ImmutableArray<double> known)
+    {
+        var beliefs = guide.Faults.All.Select(f => f.Belief.Value).ToList();
+        return beliefs.Zip(known, (belief, likelihood) => belief * likelihood).Sum() / beliefs.Sum();
+    }
+
+    static ImmutableArray<UncertainCheck> Checks(GuideContent guide)
+    {
+        ImmutableArray<string> causes = [.. guide.Faults.All.Select(f => f.Origin.Slug), WeightedCause.SomethingElse];
+        return
+        [
+            .. guide.Checks.All.Select(c => new UncertainCheck(
+                c.Origin.Slug,
+                new Effort(c.Minutes.Value, c.Money?.Value ?? 0),
+                StatedOutcomes.Likelihoods([.. c.Outcomes.Select(o => Stated(o.Key.Value, o.Value))], causes),
+                [.. c.Setup.Select(s => s.Value)],
+                [.. c.Tools.Select(t => t.Value)])),
+        ];
+    }
+
+    static StatedOutcome Stated(string id, Outcome outcome) => new(
+        id,
+        [.. outcome.PointsTo.Select(f => f.Value)],
+        [.. outcome.RulesOut.Select(f => f.Value)],
+        outcome.Chance.ToImmutableDictionary(c => c.Key.Value, c => c.Value.Value.Value));
+}

@@ -1,0 +1,85 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using GuideGen.Diagnosis;
+using GuideGen.Diagnosis.Evidence;
+using GuideGen.Diagnosis.Proof;
+using GuideGen.Diagnosis.Ranking;
+using GuideGen.Guide.Model;
+
+namespace GuideGen.Site.Weighing;
+
+/// <summary>The third stage: what the guide's opinions and its solved cases come to, in numbers.</summary>
+public sealed class GuideWeights
+{
+    readonly GuideContent guide;
+    readonly Lazy<FrozenDictionary<string, RankingModel>> byVariant;
+    readonly Lazy<double> worth;
+
+    GuideWeights(GuideContent guide)
+    {
+        this.guide = guide;
+        Proofs = guide.Cases.ToFrozenDictionary(c => c.Origin.Slug, c => CaseProofs.Of(c, guide.Vehicle.DistanceUnit.Value));
+        var codes = CodeUses.All(guide).ToImmutableArray();
+        Cases = [.. guide.Cases.Select(c => CaseAnswers.Of(c, Proofs[c.Origin.Slug].Level, codes)).OfType<Diagnosis.Ranking.SolvedCase>()];
+        Authored = AuthoredModel.Of(guide);
+        Fitted = ModelFit.Of(Authored, Cases);
+        worth = new(() => Pooling.ChooseWorth(
+            Authored.Hypotheses.ToDictionary(h => h.Id, h => h.Prior),
+            [.. guide.Vehicle.Variants.Select(v => CountsOf(v.Key.Value))]));
+        byVariant = new(() => guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => ForVariant(v.Key.Value)));
+    }
+
+    public static GuideWeights Of(GuideContent guide) => new(guide);
+
+    /// <summary>How well each case is proved, by its slug.</summary>
+    public FrozenDictionary<string, ProofOfCase> Proofs { get; }
+
+    /// <summary>The cases that count, as the ranking sees them.</summary>
+    public ImmutableArray<Diagnosis.Ranking.SolvedCase> Cases { get; }
+
+    /// <summary>What the authors believe, before any case.</summary>
+    public RankingModel Authored { get; }
+
+    /// <summary>The same moved by the cases, over all variants.</summary>
+    public RankingModel Fitted { get; }
+
+    /// <summary>
+    /// The fitted model with the shares that causes have in one variant, which lean on all variants together where the
+    /// variant has few cases; causes that it cannot have are at 0, and checks that it does not need are left out.
+    /// </summary>
+    /// <param name="variant">A slug of vehicle.yml; null for any variant.</param>
+    public RankingModel Model(string? variant) => variant is null ? Fitted : byVariant.Value[variant];
+
+    /// <summary>The causes of a symptom, from the faults that list it and something else; they sum to 1. Likeliest first.</summary>
+    public ImmutableArray<WeightedCause> CausesOf(string symptom, string? variant = null)
+    {
+        var listed = guide.Faults.All.Where(f => f.Symptoms.Any(s => s.Key.Value == symptom)).Select(f => f.Origin.Slug).Append(WeightedCause.SomethingElse).ToHashSet();
+        var causes = CauseRanking.Of(Model(variant), Answers.Nothing.With(symptom, true)).Causes.Where(c => listed.Contains(c.Id) && c.Probability > 0).ToList();
+        var sum = causes.Sum(c => c.Probability);
+        return [.. causes.Select(c => new WeightedCause(c.Id, c.Probability / sum))];
+    }
+
+    /// <summary>How many cases all variants together weigh as in the shares of one variant.</summary>
+    public double PoolingWorth => worth.Value;
+
+    RankingModel ForVariant(string variant)
+    {
+        var absent = guide.Faults.All.Where(f => !Fits(f, variant)).Select(f => f.Origin.Slug).ToHashSet();
+        var all = new CausePosterior(Fitted.Hypotheses.Select(h => new CauseCount(h.Id, h.Prior, 0)));
+        var shares = Pooling.ForVariant(all, PoolingWorth, CountsOf(variant), absent);
+        var needed = guide.Checks.All.Where(c => Fits(c, variant)).Select(c => c.Origin.Slug).ToHashSet();
+        return Fitted.WithPriors([.. Fitted.Hypotheses.Select(h => shares.Mean(h.Id))]) with
+        {
+            Checks = [.. Fitted.Checks.Where(c => needed.Contains(c.Id))],
+        };
+    }
+
+    Dictionary<string, int> CountsOf(string variant)
+    {
+        var ofVariant = guide.Cases.Where(c => c.Variant.Value == variant).Select(c => c.Origin.Slug).ToHashSet();
+        return Cases.Where(c => ofVariant.Contains(c.Id)).CountBy(c => c.Cause).ToDictionary();
+    }
+
+    /// <summary>True where an entry is about the variant: about all, if it names none.</summary>
+    public static bool Fits(IGuideEntry entry, string variant) => entry.Variants.IsEmpty || entry.Variants.Any(v => v.Value == variant);
+}

@@ -1,0 +1,36 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using GuideGen.Site.Tests.Compiling;
+using Jint;
+
+namespace GuideGen.Site.Tests.Scripts;
+
+/// <summary>Client scripts of a compiled site in one engine; arguments and results go through JSON.</summary>
+sealed class SiteScripts : IDisposable
+{
+    static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web)
+    {
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
+    };
+
+    readonly Engine engine = new();
+
+    /// <param name="addresses">Of script files of the site, in the order to run them.</param>
+    public SiteScripts(CompiledSite site, params string[] addresses)
+    {
+        engine.Execute("globalThis.self = globalThis; globalThis.GuideGen = {};");
+        foreach (var address in addresses) engine.Execute(site.Text(address));
+    }
+
+    public void Dispose() => engine.Dispose();
+
+    public void Run(string statement) => engine.Execute(statement);
+
+    /// <param name="function">An expression that is a function.</param>
+    public T Call<T>(string function, params object?[] arguments)
+    {
+        var texts = arguments.Select(a => JsonSerializer.Serialize(a, Json));
+        var result = engine.Evaluate($"JSON.stringify(({function})({string.Join(", ", texts)}))").AsString();
+        return JsonSerializer.Deserialize<T>(result, Json)!;
+    }
+}
