@@ -43,10 +43,12 @@ public sealed class CommandLine(Terminal terminal, string currentFolder)
             help,
             new VersionOption(),
             CompileCommand.Make(terminal, currentFolder),
+            BundleCommand.Make(terminal, currentFolder),
             InspectCommand.Make(terminal, currentFolder),
             DecodeCommand.Make(terminal, currentFolder),
             DraftCommand.Make(terminal, currentFolder),
             RulesCommand.Make(terminal),
+            EvidenceCommand.Make(terminal, currentFolder),
             SchemaCommand.Make(terminal, currentFolder),
         };
     }

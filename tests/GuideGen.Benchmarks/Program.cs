@@ -1,3 +1,4 @@
+using GuideGen.Benchmarks.Evidence;
 using GuideGen.Benchmarks.Reading;
 using GuideGen.Benchmarks.Search;
 
@@ -5,6 +6,7 @@ using GuideGen.Benchmarks.Search;
 var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
 {
     ["catalogue"] = CatalogueBenchmark.Run,
+    ["evidence"] = EvidenceBenchmark.Run,
     ["look-up"] = LookUpBenchmark.Run,
     ["reading"] = ReadingBenchmark.Run,
     ["search"] = SearchBenchmark.Run,

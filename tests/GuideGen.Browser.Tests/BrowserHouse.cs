@@ -63,7 +63,7 @@ public sealed class BrowserHouse : IAsyncLifetime
             .GroupBy(a => a.Contains('/', StringComparison.Ordinal) ? a.Split('/')[0] : a)
             .Select(g => g.First());
 
-    internal sealed class Unheard : IProgress<CompileStage>
+    public sealed class Unheard : IProgress<CompileStage>
     {
         public void Report(CompileStage value)
         {

@@ -9,7 +9,7 @@ namespace GuideGen.Diagnosis.Evidence;
 /// </summary>
 public static class Pooling
 {
-    static readonly ImmutableArray<double> Candidates = [1, 2, 4, 8, 16, 32, 64];
+    static readonly ImmutableArray<double> Candidates = [1, 2, 4, 8, 16, 32, 64, 128, 256, 512, 1024];
 
     /// <param name="all">All variants together.</param>
     /// <param name="worth">How many cases the whole weighs as; see <see cref="ChooseWorth"/>.</param>
@@ -18,15 +18,15 @@ public static class Pooling
     public static CausePosterior ForVariant(
         CausePosterior all, double worth, IReadOnlyDictionary<string, int> cases, IReadOnlySet<string>? absent = null)
     {
-        var possible = all.Causes.Where(c => absent?.Contains(c.Id) != true).ToImmutableArray();
-        double sum = possible.Sum(c => all.Mean(c.Id));
-        return new(all.Causes.Select(c => possible.Contains(c)
+        bool IsPossible(CauseCount cause) => absent?.Contains(cause.Id) != true;
+        double sum = all.Causes.Where(IsPossible).Sum(c => all.Mean(c.Id));
+        return new(all.Causes.Select(c => IsPossible(c)
             ? new CauseCount(c.Id, sum == 0 ? 0 : worth * all.Mean(c.Id) / sum, cases.GetValueOrDefault(c.Id))
             : new CauseCount(c.Id, 0, 0)));
     }
 
     /// <summary>
-    /// The worth (1, 2, 4, to 64 cases) under which each case is best foretold by the others (leave-one-out log
+    /// The worth (1, 2, 4, to 1,024 cases) under which each case is best foretold by the others (leave-one-out log
     /// score). Where two do equally well, or there is no case, the greater one: rather pool than trust little.
     /// </summary>
     /// <param name="belief">The author's opinion over all variants, by cause, in equivalent cases.</param>

@@ -31,7 +31,8 @@ public static class ModelFit
 
         public int CountOf(int hypothesis) => byHypothesis[hypothesis].Length;
 
-        public Finding Move(Finding finding) => finding with
+        // Reports that only ever name what was there say nothing of how often it is there: their share would drift to 1.
+        public Finding Move(Finding finding) => !cases.Any(c => c.Answers.Findings.TryGetValue(finding.Id, out bool present) && !present) ? finding : finding with
         {
             Likelihoods = Likelihood.Bound([.. finding.Likelihoods.Select((l, h) => Shift(
                 l, Seen(h, finding.Id, true), Seen(h, finding.Id, true) + Seen(h, finding.Id, false)))]),

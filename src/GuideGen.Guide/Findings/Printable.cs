@@ -1,7 +1,7 @@
 namespace GuideGen.Guide.Findings;
 
 /// <summary>Text of an author made fit for a terminal: what would move the cursor or change colours becomes visible.</summary>
-static class Printable
+public static class Printable
 {
     const char Replacement = '\uFFFD';
 

@@ -26,7 +26,7 @@ sealed class StepsDraft(ChoiceOutline kinds, Action<string> line)
 
     void Key(string way, string key, string value)
     {
-        var field = kinds.Ways.First(w => w.Fields[0].Key == way).Fields.First(f => f.Key == key);
+        var field = kinds.Ways.First(w => w.Fields.Any(f => f.Key == way && f.IsRequired)).Fields.First(f => f.Key == key);
         line($"  # {field.Help} Write {field.Expected}.");
         line($"  {key}: {value}");
     }

@@ -17,6 +17,9 @@ public static class Addresses
     /// <summary>The page that weighs the causes of codes and symptoms at hand.</summary>
     public const string Weigh = "weigh.html";
 
+    /// <summary>The page on which an owner writes down a solved case.</summary>
+    public const string CaseForm = "report-a-case.html";
+
     public const string Safety = "safety.html";
 
     public const string Terms = "terms.html";

@@ -61,6 +61,7 @@ public sealed class SitePlan
         new SinglePage(Addresses.Conditions, "conditions"),
         new SinglePage(Addresses.Report, "report"),
         new SinglePage(Addresses.Weigh, "weigh"),
+        new SinglePage(Addresses.CaseForm, "report-a-case"),
         new SinglePage(Addresses.Safety, "safety"),
         new SinglePage(Addresses.Terms, "terms"),
         new SinglePage(Addresses.Evidence, "evidence"),

@@ -9,6 +9,7 @@ static class FaultView
     {
         var relations = view.Plan.Relations;
         var model = EntryView.HandsOn(view, fault);
+        model["slug"] = fault.Origin.Slug;
         model["system"] = view.SystemName(fault.System);
         model["drive"] = DriveWords.Key(fault.Drive.Value);
         model["codes"] = new ScriptArray(fault.Codes.Select(c => Sign(view.Code(c.Key.Value), c.Value.Value)));

@@ -11,15 +11,17 @@ namespace GuideGen.Site.Weighing;
 /// </summary>
 public sealed class SelfTest
 {
-    readonly GuideContent guide;
+    readonly Dictionary<string, HashSet<string>> absent;
     readonly RankingModel authored;
     readonly double worth;
 
     SelfTest(GuideContent guide, GuideWeights weights)
     {
-        this.guide = guide;
         authored = weights.Authored;
         worth = weights.PoolingWorth;
+        absent = guide.Vehicle.Variants.ToDictionary(
+            v => v.Key.Value,
+            v => guide.Faults.All.Where(f => !GuideWeights.Fits(f, v.Key.Value)).Select(f => f.Origin.Slug).ToHashSet());
         var variants = guide.Cases.ToDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal);
         ByAuthor = LeaveOneOut.OfEach(WithoutChecks(weights.Cases), i => ForVariant(authored.Reduced(weights.Cases[i].Answers), variants[weights.Cases[i].Id], []));
         BySigns = Score(WithoutChecks(weights.Cases), variants);
@@ -54,9 +56,8 @@ public sealed class SelfTest
 
     RankingModel ForVariant(RankingModel model, string variant, Dictionary<string, int> counts)
     {
-        var absent = guide.Faults.All.Where(f => !GuideWeights.Fits(f, variant)).Select(f => f.Origin.Slug).ToHashSet();
         var all = new CausePosterior(model.Hypotheses.Select(h => new CauseCount(h.Id, h.Prior, 0)));
-        var shares = Pooling.ForVariant(all, worth, counts, absent);
+        var shares = Pooling.ForVariant(all, worth, counts, absent[variant]);
         return model.WithPriors([.. model.Hypotheses.Select(h => shares.Mean(h.Id))]);
     }
 }

@@ -30,9 +30,10 @@ sealed partial class SiteManifest(string folder, FrozenDictionary<string, string
     }
 
     public static void WriteTo(string folder, IEnumerable<KeyValuePair<string, byte[]>> hashes) =>
-        File.WriteAllText(
-            Path.Combine(folder, FileName),
-            string.Concat(hashes.OrderBy(h => h.Key, StringComparer.Ordinal).Select(h => $"{Convert.ToHexStringLower(h.Value)}  {h.Key}\n")));
+        File.WriteAllBytes(Path.Combine(folder, FileName), Text(hashes));
+
+    public static byte[] Text(IEnumerable<KeyValuePair<string, byte[]>> hashes) => System.Text.Encoding.UTF8.GetBytes(
+        string.Concat(hashes.OrderBy(h => h.Key, StringComparer.Ordinal).Select(h => $"{Convert.ToHexStringLower(h.Value)}  {h.Key}\n")));
 
     public static byte[] HashOf(byte[] bytes) => SHA256.HashData(bytes);
 

@@ -32,13 +32,13 @@ public sealed class PoolingTests
         double alike = Pooling.ChooseWorth(belief, [Cases(6, 2), Cases(6, 2), Cases(6, 2)]);
         double unlike = Pooling.ChooseWorth(belief, [Cases(12, 0), Cases(0, 12), Cases(6, 6)]);
 
-        Assert.Equal(64, alike);
+        Assert.Equal(1024, alike);
         Assert.Equal(1, unlike);
     }
 
     [Fact]
     public void Without_cases_everything_is_pooled() =>
-        Assert.Equal(64, Pooling.ChooseWorth(new Dictionary<string, double> { ["hose"] = 1 }, []));
+        Assert.Equal(1024, Pooling.ChooseWorth(new Dictionary<string, double> { ["hose"] = 1 }, []));
 
     static Dictionary<string, int> Cases(int hose, int sensor) => new() { ["hose"] = hose, ["sensor"] = sensor };
 }

@@ -41,6 +41,39 @@ public sealed class FitAndScoreTests
         Assert.Equal((4 * 0.1) / 5, fitted.Checks[0].Outcomes[1].Likelihoods[0], 1e-12);
     }
 
+    // Presence that is reported and absence that never is: the share among reports would be 1 whatever the truth.
+    [Fact]
+    public void Finding_whose_absence_nobody_reports_is_not_moved()
+    {
+        RankingModel fitted = ModelFit.Of(Authored, [Case("hose", RankingModels.Present("whistle")), Case("hose", RankingModels.Present("whistle"))]);
+
+        Assert.Equal(Authored.Findings[0].Likelihoods, fitted.Findings[0].Likelihoods);
+        Assert.Equal(4, fitted.Hypotheses[0].Prior);
+    }
+
+    [Fact]
+    public void Part_of_a_model_that_the_answers_speak_of_ranks_as_the_whole()
+    {
+        RankingModel whole = RankingModel.Create(
+            [new("hose", 2), new("sensor", 1)],
+            1,
+            new()
+            {
+                Findings = [new("one", [0.8, 0.3, 0.5]), new("two", [0.6, 0.2, 0.5]), new("three", [0.9, 0.1, 0.5])],
+                Groups = [new("both", GroupRule.Shared, ["one", "two"], [])],
+                Checks = Authored.Checks,
+            });
+        Answers answers = Answers.Nothing.With("two", true);
+
+        RankingModel part = whole.Reduced(answers);
+
+        Assert.Equal(["one", "two"], part.Findings.Select(f => f.Id));
+        Assert.Empty(part.Checks);
+        Assert.Equal(
+            CauseRanking.Of(whole, answers).Causes.Select(c => (c.Id, c.Probability)),
+            CauseRanking.Of(part, answers).Causes.Select(c => (c.Id, c.Probability)));
+    }
+
     [Fact]
     public void Joint_table_moves_only_by_cases_that_know_all_its_members()
     {

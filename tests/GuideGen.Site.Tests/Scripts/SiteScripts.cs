@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using GuideGen.Site.Rendering;
 using GuideGen.Site.Tests.Compiling;
 using Jint;
 
@@ -15,12 +16,16 @@ sealed class SiteScripts : IDisposable
 
     readonly Engine engine = new();
 
-    /// <param name="addresses">Of script files of the site, in the order to run them.</param>
+    /// <param name="addresses">Of script files as load.js names them, in the order to run them.</param>
     public SiteScripts(CompiledSite site, params string[] addresses)
     {
         engine.Execute("globalThis.self = globalThis; globalThis.GuideGen = {};");
-        foreach (var address in addresses) engine.Execute(site.Text(address));
+        foreach (var address in addresses) engine.Execute(TextOf(site, address));
     }
+
+    /// <summary>Scripts of the theme have a hash in their address, so they are taken from where they come from.</summary>
+    static string TextOf(CompiledSite site, string address) =>
+        address.StartsWith("assets/", StringComparison.Ordinal) ? ThemeFiles.BuiltIn.Text("script/" + address["assets/".Length..]) : site.Text(address);
 
     public void Dispose() => engine.Dispose();
 

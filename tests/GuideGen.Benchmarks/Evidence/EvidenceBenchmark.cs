@@ -1,0 +1,118 @@
+using System.Diagnostics;
+using System.Globalization;
+using GuideGen.Diagnosis;
+using GuideGen.Diagnosis.Evidence;
+using GuideGen.Diagnosis.Ordering;
+using GuideGen.Diagnosis.Ranking;
+using GuideGen.Guide.Loading;
+using GuideGen.Site.Weighing;
+using GuideGen.Testing;
+
+namespace GuideGen.Benchmarks.Evidence;
+
+/// <summary>
+/// Synthetic guides with a known truth: do the ranges hold it as often as they say, does the ranking find the cause, and
+/// what does the order of checks save against the author's list, most common cause first?
+/// </summary>
+static class EvidenceBenchmark
+{
+    const int Guides = 2_000;
+    const int Vehicles = 20;
+
+    public static async Task Run(TextWriter output)
+    {
+        var results = Enumerable.Range(0, Guides).AsParallel().AsOrdered().Select(Try).ToList();
+        await output.WriteLineAsync("| range | covers the true share | nominal | shares |\n| --- | --: | --: | --: |");
+        await output.WriteLineAsync(Coverage("Wilson, cases alone", 0.95, results.SelectMany(r => r.Wilson95)));
+        await output.WriteLineAsync(Coverage("Wilson, cases alone", 0.80, results.SelectMany(r => r.Wilson80)));
+        await output.WriteLineAsync(Coverage("estimate and cases together", 0.95, results.SelectMany(r => r.Together95)));
+        await output.WriteLineAsync("\n| ranked by | true cause first | among the first three |\n| --- | --: | --: |");
+        await output.WriteLineAsync(Hits("the author's estimates alone", results.SelectMany(r => r.ByAuthor)));
+        await output.WriteLineAsync(Hits("estimates and cases", results.SelectMany(r => r.ByCases)));
+        await output.WriteLineAsync(Hits("the truth itself, the best that can be", results.SelectMany(r => r.ByTruth)));
+        await output.WriteLineAsync("\n| checks in order of | minutes to the cause | saved |\n| --- | --: | --: |");
+        var list = results.SelectMany(r => r.Minutes).Average(m => m.List);
+        await output.WriteLineAsync(Saved("the author's list, most common first", list, list));
+        await output.WriteLineAsync(Saved("the author's estimates for these signs, per minute", results.SelectMany(r => r.Minutes).Average(m => m.Author), list));
+        await output.WriteLineAsync(Saved("estimates and cases for these signs, per minute", results.SelectMany(r => r.Minutes).Average(m => m.Cases), list));
+        await output.WriteLineAsync(Demo());
+    }
+
+    sealed record Result(
+        IReadOnlyList<bool> Wilson95,
+        IReadOnlyList<bool> Wilson80,
+        IReadOnlyList<bool> Together95,
+        IReadOnlyList<int> ByAuthor,
+        IReadOnlyList<int> ByCases,
+        IReadOnlyList<int> ByTruth,
+        IReadOnlyList<(double List, double Author, double Cases)> Minutes);
+
+    static Result Try(int seed)
+    {
+        var guide = new SyntheticGuide(seed);
+        var fitted = ModelFit.Of(guide.Authored, guide.Cases);
+        var counts = guide.Cases.CountBy(c => c.Cause).ToDictionary();
+        var posterior = new CausePosterior(guide.Authored.Hypotheses.Select(h => new CauseCount(h.Id, h.Prior, counts.GetValueOrDefault(h.Id))));
+        var shares = guide.Authored.Hypotheses.Select((h, i) => (h.Id, True: guide.Shares[i], Seen: new Proportion(counts.GetValueOrDefault(h.Id), guide.Cases.Length))).ToList();
+        var vehicles = Enumerable.Range(0, Vehicles).Select(guide.Draw).ToList();
+        return new Result(
+            [.. shares.Select(s => s.Seen.Interval(0.95)!.Value.Contains(s.True))],
+            [.. shares.Select(s => s.Seen.Interval(0.80)!.Value.Contains(s.True))],
+            [.. shares.Select(s => posterior.Share(s.Id)!.Value.Interval(0.95).Contains(s.True))],
+            [.. vehicles.Select(v => Place(guide.Authored, v))],
+            [.. vehicles.Select(v => Place(fitted, v))],
+            [.. vehicles.Select(v => Place(guide.Truth, v))],
+            [.. vehicles.Where(v => v.Cause != WeightedCause.SomethingElse).Select(v => (ByList(guide, v), ByOrder(guide, guide.Authored, v), ByOrder(guide, fitted, v)))]);
+    }
+
+    static int Place(RankingModel model, SolvedCase vehicle) =>
+        CauseRanking.Of(model, vehicle.Answers).Causes.TakeWhile(c => c.Id != vehicle.Cause).Count();
+
+    static double ByList(SyntheticGuide guide, SolvedCase vehicle)
+    {
+        var listed = guide.Authored.Hypotheses.SkipLast(1).Select((h, i) => (h.Id, h.Prior, Minutes: guide.Minutes[i])).OrderByDescending(h => h.Prior).ToList();
+        return listed.Take(listed.FindIndex(h => h.Id == vehicle.Cause) + 1).Sum(h => h.Minutes);
+    }
+
+    static double ByOrder(SyntheticGuide guide, RankingModel model, SolvedCase vehicle)
+    {
+        var ranking = CauseRanking.Of(model, vehicle.Answers);
+        var minutes = model.Hypotheses.SkipLast(1).Select((h, i) => (h.Id, Minutes: guide.Minutes[i])).ToDictionary(h => h.Id, h => h.Minutes);
+        var checks = minutes.Select(m => new CauseCheck(m.Key, ranking.ProbabilityOf(m.Key), new Effort(m.Value), [], []));
+        var order = CheckOrders.Best(new OrderProblem([.. checks], [], Convention.ConfirmEvery, CostScale.MinutesOnly)).Checks;
+        return order.Take(order.IndexOf(vehicle.Cause) + 1).Sum(id => minutes[id]);
+    }
+
+    static string Coverage(string what, double nominal, IEnumerable<bool> held)
+    {
+        var all = held.ToList();
+        return Line($"| {what}, {nominal:P0} | {all.Average(h => h ? 100.0 : 0):F1} % | {nominal * 100:F0} % | {all.Count:N0} |");
+    }
+
+    static string Hits(string what, IEnumerable<int> places)
+    {
+        var all = places.ToList();
+        return Line($"| {what} | {all.Average(p => p == 0 ? 100.0 : 0):F1} % | {all.Average(p => p < 3 ? 100.0 : 0):F1} % |");
+    }
+
+    static string Saved(string what, double minutes, double list) => Line($"| {what} | {minutes:F1} | {list - minutes:F1} ({(list - minutes) / list * 100:F0} %) |");
+
+    /// <summary>How the ranking does on the demo guide's own cases, and what the trial costs in processor time, warm.</summary>
+    static string Demo()
+    {
+        var guide = GuideLoader.Load(new FolderFiles(Repository.Root)).Guide;
+        var weights = GuideWeights.Of(guide);
+        var best = double.MaxValue;
+        SelfTest? test = null;
+        for (var again = 0; again < 5; again++)
+        {
+            var before = Process.GetCurrentProcess().TotalProcessorTime;
+            test = SelfTest.Of(guide, weights);
+            best = Math.Min(best, (Process.GetCurrentProcess().TotalProcessorTime - before).TotalMilliseconds);
+        }
+
+        return Line($"\n| demo guide | first | first three | Brier |\n| --- | --: | --: | --: |\n| estimates alone | {test!.ByAuthor.First} | {test.ByAuthor.FirstThree} | {test.ByAuthor.Brier:F3} |\n| with cases | {test.BySigns.First} | {test.BySigns.FirstThree} | {test.BySigns.Brier:F3} |\n| with checks | {test.WithChecks.First} | {test.WithChecks.FirstThree} | {test.WithChecks.Brier:F3} |\n\nThe trial of the demo guide takes {best:F0} ms of processor time; variants lean on all with {weights.PoolingWorth}.");
+    }
+
+    static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
