@@ -17,6 +17,7 @@ sealed class StepsDraft(ChoiceOutline kinds, Action<string> line)
         line("measure:");
         Key("do", "do", Blanks.Marker);
         Key("do", "outcomes", $"{{ {Blanks.Marker}: found, {Blanks.Marker}: advice }}");
+        Key("do", "cannot-tell", "advice");
         line("found:");
         Key("fault", "fault", Blanks.Marker);
         line("advice:");
