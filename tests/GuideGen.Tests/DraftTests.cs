@@ -16,7 +16,7 @@ public sealed class DraftTests : IDisposable
         { "fault", "Intercooler cracked", "content/faults/intercooler-cracked.md", "Air escapes|air|reduced-power|rarely|2|gently|3|2.5|3" },
         { "symptom", "A hiss uphill", "content/symptoms/a-hiss-uphill.md", "It hisses|hear|gently" },
         { "check", "Squeeze the hose", "content/checks/squeeze-the-hose.md", "Look and feel|5|It is split|It is whole" },
-        { "tree", "From a hiss", "content/trees/from-a-hiss.yml", "Listen|reduced-power|question|Is it loud?|charge-air-pressure-test|leak-found|holds|charge-air-hose-split|Read the codes|gently" },
+        { "tree", "From a hiss", "content/trees/from-a-hiss.yml", "Listen|reduced-power|Is it loud?|charge-air-pressure-test|leak-found|holds|charge-air-hose-split|Read the codes|gently" },
         { "part", "Hose clip", "content/parts/hose-clip.md", "Holds the hose|air|At both ends" },
         { "task", "Take the undertray off", "content/tasks/take-the-undertray-off.md", "Eight screws|15" },
         { "code", "p1b00", "content/codes/P1B00.md", "Boost asked for and not met|Air is missing" },

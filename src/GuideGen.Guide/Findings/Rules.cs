@@ -327,6 +327,25 @@ public static class Rules
         CanBeDismissed = true,
     };
 
+    // Upkeep
+    public static readonly Rule PageStale = new("page-stale", Note, "A page that nobody has read through for long",
+        "The page was last read through on {0}; this guide asks for that every {1} months.", "Read it against what is known today, mend it, and write today's date under 'reviewed'.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule PageSimilar = new("page-similar", Warning, "Two pages that say much the same",
+        "{0} % of the phrases of this page stand in {1} as well.", "Say it once, on the page it belongs to or in a task, and link there; or say what differs.")
+    {
+        CanBeDismissed = true,
+    };
+
+    public static readonly Rule PartSpelling = new("part-spelling", Warning, "A part whose name is written in two ways",
+        "'{0}' is called '{1}' on its own page.", "Write one name for one part, so that search and readers find it; another name that owners use belongs under 'also' of the part.")
+    {
+        CanBeDismissed = true,
+    };
+
     // Dismissals
     public static readonly Rule DismissalUnused = new("dismissal-unused", Warning, "A dismissal that dismisses nothing",
         "There is no finding of the rule '{0}' here{1} to dismiss.", "Remove the dismissal.");

@@ -28,13 +28,15 @@ public static class GuideInspector
         new CaseDuplicateInspection(),
         new CaseAgainstFaultInspection(),
         new CasePrivacyInspection(),
+        new SimilarPagesInspection(),
+        new PartSpellingInspection(),
     ];
 
     /// <returns>What was found while loading and inspecting, without what authors dismissed, in the order of a reader.</returns>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
     public static ImmutableArray<Finding> Inspect(LoadedGuide loaded, DateOnly? today = null)
     {
-        var found = Inspections.Add(new CaseDateInspection(today)).AsParallel().AsOrdered().SelectMany(i => i.Inspect(loaded.Guide)).ToList();
+        var found = Inspections.AddRange(new CaseDateInspection(today), new ReviewInspection(today)).AsParallel().AsOrdered().SelectMany(i => i.Inspect(loaded.Guide)).ToList();
         return FindingList.Sort(Weighting.Apply(loaded.Guide, Blanks.Apply([.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)])));
     }
 }

@@ -39,6 +39,12 @@ sealed class TreeShape : EntryShape<Tree>
 
     static Shape<Located<string>> OrderWord { get; } = Scalars.Word(("computed", "computed"));
 
+    protected override string Conditions => """
+        [{ "if": { "required": ["order"] },
+           "then": { "required": ["advice", "drive"], "properties": { "start": false, "nodes": false } },
+           "else": { "required": ["start", "nodes"], "properties": { "checks": false, "faults": false, "questions": false, "without": false, "ask-variant": false, "advice": false, "drive": false } } }]
+        """;
+
     public override bool TryRead(YamlNode node, Binding binding, out Tree value)
     {
         if (node is not YamlMap map) return base.TryRead(node, binding, out value);

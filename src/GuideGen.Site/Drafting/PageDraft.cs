@@ -58,31 +58,37 @@ public sealed class PageDraft
 
     void WriteFields(RecordOutline record, string indent)
     {
-        foreach (var field in record.Fields.Where(f => f.IsRequired)) WriteField(field, indent);
-        foreach (var field in record.Fields.Where(f => !f.IsRequired))
+        foreach (var field in record.Fields.Where(IsAsked)) WriteField(field, indent);
+        foreach (var field in record.Fields.Where(f => !IsAsked(f)))
         {
             Comment(field, indent);
             Line($"{indent}# {field.Key}: {DraftExample.Of(field.Outline)}");
         }
     }
 
+    /// <summary>Most new trees have their steps written out, though the tool can build them as well.</summary>
+    bool IsAsked(IField field) => field.IsRequired || (kind is ContentKind.Tree && field.Key is "start" or "nodes");
+
     void WriteField(IField field, string indent)
     {
         Comment(field, indent);
-        if (indent.Length == 0 && answers.TryGetValue(field.Key, out var answer))
+        if (field.Key == "start")
+        {
+            Line($"start: {StepsDraft.First}");
+        }
+        else if (indent.Length == 0 && answers.TryGetValue(field.Key, out var answer))
         {
             Line($"{field.Key}: {YamlText.Of(answer)}");
-            return;
         }
-
-        if (field.Outline is ValueOutline)
+        else if (field.Outline is ValueOutline)
         {
             Line($"{indent}{field.Key}: {Blanks.Marker}");
-            return;
         }
-
-        Line($"{indent}{field.Key}:");
-        WriteInner(field.Outline, indent + "  ");
+        else
+        {
+            Line($"{indent}{field.Key}:");
+            WriteInner(field.Outline, indent + "  ");
+        }
     }
 
     void WriteInner(Outline outline, string indent)

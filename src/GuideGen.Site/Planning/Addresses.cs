@@ -27,6 +27,14 @@ public static class Addresses
     /// <summary>The page that says what each condition of a standard code means.</summary>
     public const string Conditions = "codes/conditions.html";
 
+    public const string Rules = "rules.html";
+
+    /// <summary>Help for those who write for the guide.</summary>
+    public const string Writing = "writing.html";
+
+    /// <summary>Help for those who write pages of a kind.</summary>
+    public static string OfWriting(ContentKind kind) => $"writing/{NameKinds.Word(kind)}.html";
+
     public static string Of(IGuideEntry entry) => Of(entry.Origin.Kind!.Value, entry.Origin.Slug);
 
     public static string Of(ContentKind kind, string slug) => $"{NameKinds.Folder(kind)}/{slug.ToLowerInvariant()}.html";

@@ -22,5 +22,8 @@ public sealed record ListPage(ContentKind Kind, ImmutableArray<IGuideEntry> Entr
 /// <summary>An old address of a page, which leads on to it.</summary>
 public sealed record MovedPage(string From, IGuideEntry To) : PlannedPage(From, "moved");
 
+/// <summary>How to write pages of a kind.</summary>
+public sealed record WritingPage(ContentKind Kind) : PlannedPage(Addresses.OfWriting(Kind), "writing-kind");
+
 /// <summary>A page that stands once: home, codes, safety, terms, not found.</summary>
 public sealed record SinglePage(string Address, string Template) : PlannedPage(Address, Template);

@@ -4,6 +4,7 @@ using GuideGen.Codes;
 using GuideGen.Diagnosis.Proof;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Pages;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Weighing;
 
@@ -24,6 +25,10 @@ public sealed class SitePlan
         Evidence = new GuideEvidence(guide, Weights);
         Pages = [.. PagesOf(guide)];
         CodeSet = Codes.ToFrozenSet();
+        Terms = new PhraseFinder<string>(
+            from term in guide.Terms
+            from name in term.Value.Also.Select(a => a.Value).Prepend(term.Key.Value)
+            select (name, Anchors.Of(term.Key.Value)));
     }
 
     public GuideContent Guide { get; }
@@ -47,6 +52,9 @@ public sealed class SitePlan
 
     public Relations Relations { get; }
 
+    /// <summary>The words of the guide's terms, each with its place on the page of terms.</summary>
+    public PhraseFinder<string> Terms { get; }
+
     public ImmutableArray<PlannedPage> Pages { get; }
 
     public static SitePlan Make(GuideContent guide) => new(guide);
@@ -62,6 +70,9 @@ public sealed class SitePlan
         new SinglePage(Addresses.Safety, "safety"),
         new SinglePage(Addresses.Terms, "terms"),
         new SinglePage(Addresses.Evidence, "evidence"),
+        new SinglePage(Addresses.Rules, "rules"),
+        new SinglePage(Addresses.Writing, "writing"),
+        .. Enum.GetValues<ContentKind>().Select(k => new WritingPage(k)),
         new SinglePage(Addresses.NotFound, "not-found"),
         .. new[] { ContentKind.Fault, ContentKind.Symptom, ContentKind.Check, ContentKind.Part, ContentKind.Task, ContentKind.Tree }.Select(k => List(guide, k)),
         .. guide.Faults.All.Select(e => new EntryPage(e, "fault")),

@@ -1,6 +1,7 @@
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
 using GuideGen.Site.Pictures;
+using GuideGen.Site.Planning;
 using GuideGen.Site.Views;
 using Markdig.Extensions.Tables;
 using Markdig.Renderers;
@@ -17,7 +18,7 @@ public sealed record DrawnSection(string Title, string Anchor, HtmlText Html);
 public static class BodyRenderer
 {
     /// <returns>The sections in order; what stands before the first heading comes first, without a title.</returns>
-    public static IReadOnlyList<DrawnSection> Draw(IGuideEntry entry, PageLinks links)
+    public static IReadOnlyList<DrawnSection> Draw(IGuideEntry entry, PageLinks links, PhraseFinder<string> terms)
     {
         var body = entry.Origin.Body;
         var document = PageMarkdown.Parse(entry.Origin.Source.Text[body.Start..], allowsHtml: links.Cleaner is not null);
@@ -25,6 +26,7 @@ public static class BodyRenderer
         foreach (var link in document.Descendants<AutolinkInline>()) MarkOutside(link);
         foreach (var table in document.Descendants<Table>()) AlignByClass(table);
         foreach (var text in document.Descendants<LiteralInline>().ToList()) LinkCodes(text, links);
+        TermLinker.Link(document, terms, links.To(Addresses.Terms));
         var sections = DrawSections(document);
         return links.Cleaner is { } cleaner ? sections.ConvertAll(s => s with { Html = cleaner.Clean(s.Html) }) : sections;
     }

@@ -55,6 +55,9 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
         SinglePage { Template: "safety" } => OverviewViews.Safety(view),
         SinglePage { Template: "evidence" } => SelfTestView.Of(view),
         SinglePage { Template: "terms" } => OverviewViews.Terms(view),
+        SinglePage { Template: "rules" } => RulesView.Of(view),
+        SinglePage { Template: "writing" } => WritingView.Of(view),
+        WritingPage writing => WritingView.Of(view, writing.Kind),
         SinglePage { Template: "not-found" } => OverviewViews.NotFound(view),
         _ => throw new InvalidOperationException($"no view draws {page.Address}"),
     };
@@ -68,6 +71,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
             ["description"] = model["summary"] ?? model["name"],
             ["root"] = view.Links.Root,
             ["address"] = page.Address,
+            ["improve"] = ImproveLink.Of(view, page),
         };
         PageHead.AddTo(frame, view, page);
         return frame;

@@ -27,7 +27,7 @@ static class EntryView
     static ScriptArray Sections(IGuideEntry entry, ViewContext view)
     {
         var plan = SectionPlan.Of(entry.Origin.Kind!.Value);
-        return [.. BodyRenderer.Draw(entry, view.Links).Select(s => Section(s))];
+        return [.. BodyRenderer.Draw(entry, view.Links, view.Plan.Terms).Select(s => Section(s))];
 
         ScriptObject Section(DrawnSection section) => new()
         {

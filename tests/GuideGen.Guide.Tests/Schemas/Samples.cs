@@ -50,7 +50,11 @@ static class Samples
     };
 
     /// <summary>Keys that exclude others of the example.</summary>
-    static bool IsAlternative(RecordOutline record, IField field) => record.Conditions.Length > 0 && field.Key is "over" or "scale" && record.Fields.Any(f => f.Key == "low");
+    static bool IsAlternative(RecordOutline record, IField field) =>
+        (Has(record, "low") && field.Key is "over" or "scale")
+        || (Has(record, "nodes") && field.Key is "order" or "checks" or "faults" or "questions" or "without" or "ask-variant" or "advice" or "drive");
+
+    static bool Has(RecordOutline record, string key) => record.Fields.Any(f => f.Key == key);
 
     static JsonNode? Rising(JsonNode? row, int by)
     {

@@ -1,0 +1,82 @@
+using System.Globalization;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Pages;
+
+namespace GuideGen.Guide.Inspection;
+
+/// <summary>
+/// Finds pages that say much the same, by the share of their phrases of five words that stand in another page
+/// (containment of shingles; A. Broder 1997, On the resemblance and containment of documents).
+/// </summary>
+sealed class SimilarPagesInspection : IInspection
+{
+    const int PhraseWords = 5;
+
+    /// <summary>Fewer phrases than this say too little to be compared. From experience with the demo guide, no source.</summary>
+    const int FewestPhrases = 40;
+
+    const double MostInCommon = 0.5;
+
+    /// <summary>A phrase of so many pages is a set phrase, such as a caution, and makes no two of them alike.</summary>
+    const int SetPhrasePages = 12;
+
+    public IEnumerable<Finding> Inspect(GuideContent guide)
+    {
+        var pages = guide.Entries.Select(e => (Entry: e, Phrases: PhrasesOf(e))).Where(p => p.Phrases.Count >= FewestPhrases).ToList();
+        var inCommon = CountInCommon(pages.ConvertAll(p => p.Phrases));
+        return
+            from pair in inCommon.OrderBy(p => p.Key)
+            let share = (double)pair.Value / pages[pair.Key.Later].Phrases.Count
+            where share >= MostInCommon
+            let later = pages[pair.Key.Later].Entry
+            let first = pages[pair.Key.First].Entry
+            let finding = Rules.PageSimilar.At(later.Name.Span, (share * 100).ToString("0", CultureInfo.InvariantCulture), first.Origin.Source.Path)
+            select finding.Concerning(first.Origin.Slug);
+    }
+
+    static HashSet<ulong> PhrasesOf(IGuideEntry entry)
+    {
+        var words = Words.In(entry.Origin.Source, entry.Origin.Body.Runs.Where(r => !r.IsHeading));
+        var phrases = new HashSet<ulong>();
+        for (var i = 0; i + PhraseWords <= words.Count; i++) phrases.Add(Hash(words, i));
+        return phrases;
+    }
+
+    /// <summary>FNV-1a of 64 bits (G. Fowler, L. C. Noll, K.-P. Vo): the same on every machine, unlike the hash of a string.</summary>
+    static ulong Hash(List<Word> words, int from)
+    {
+        var hash = 14695981039346656037UL;
+        for (var i = from; i < from + PhraseWords; i++)
+        {
+            foreach (var c in words[i].Text) hash = (hash ^ c) * 1099511628211UL;
+            hash = (hash ^ ' ') * 1099511628211UL;
+        }
+
+        return hash;
+    }
+
+    static Dictionary<(int First, int Later), int> CountInCommon(List<HashSet<ulong>> pages)
+    {
+        var where = new Dictionary<ulong, List<int>>();
+        for (var page = 0; page < pages.Count; page++)
+        {
+            foreach (var phrase in pages[page])
+            {
+                if (!where.TryGetValue(phrase, out var places)) where[phrase] = places = [];
+                places.Add(page);
+            }
+        }
+
+        var counts = new Dictionary<(int, int), int>();
+        foreach (var places in where.Values.Where(p => p.Count is > 1 and <= SetPhrasePages))
+        {
+            for (var i = 0; i < places.Count; i++)
+            {
+                for (var j = i + 1; j < places.Count; j++) counts[(places[i], places[j])] = counts.GetValueOrDefault((places[i], places[j])) + 1;
+            }
+        }
+
+        return counts;
+    }
+}

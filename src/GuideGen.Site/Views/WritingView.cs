@@ -1,0 +1,67 @@
+using GuideGen.Guide.Inspection;
+using GuideGen.Guide.Model;
+using GuideGen.Guide.Shapes;
+using GuideGen.Site.Drafting;
+using GuideGen.Site.Planning;
+using Scriban.Runtime;
+
+namespace GuideGen.Site.Views;
+
+/// <summary>Help for those who write: how to word things, and for each kind its keys, its sections and a worked example.</summary>
+static class WritingView
+{
+    public static ScriptObject Of(ViewContext view) => new()
+    {
+        ["name"] = view.Words["writing.title"],
+        ["summary"] = view.Words["writing.summary"],
+        ["rules_href"] = view.Links.To(Addresses.Rules),
+        ["kinds"] = new ScriptArray(Enum.GetValues<ContentKind>().Select(k => new ScriptObject
+        {
+            ["name"] = TitleOf(view, k),
+            ["summary"] = view.Words[$"writing.kinds.{NameKinds.Word(k)}.summary"],
+            ["href"] = view.Links.To(Addresses.OfWriting(k)),
+        })),
+    };
+
+    public static ScriptObject Of(ViewContext view, ContentKind kind)
+    {
+        var (path, text) = StarterGuide.Files.First(f => f.Key.StartsWith($"content/{NameKinds.Folder(kind)}/", StringComparison.Ordinal));
+        return new ScriptObject
+        {
+            ["name"] = TitleOf(view, kind),
+            ["summary"] = view.Words[$"writing.kinds.{NameKinds.Word(kind)}.summary"],
+            ["word"] = NameKinds.Word(kind),
+            ["folder"] = $"content/{NameKinds.Folder(kind)}/",
+            ["writing_href"] = view.Links.To(Addresses.Writing),
+            ["keys"] = new ScriptArray(Keys(GuideShapes.Of(kind), "")),
+            ["sections"] = new ScriptArray(SectionPlan.Of(kind).Select(s => new ScriptObject { ["title"] = s.Title, ["help"] = s.Help })),
+            ["path"] = path,
+            ["text"] = text,
+        };
+    }
+
+    static string TitleOf(ViewContext view, ContentKind kind) => view.Words[$"writing.kinds.{NameKinds.Word(kind)}.title"];
+
+    /// <summary>Every key in the order of the page, those of keys within keys behind them.</summary>
+    static IEnumerable<ScriptObject> Keys(RecordOutline record, string within) =>
+        record.Fields.SelectMany(f => Inner(f.Outline).SelectMany(r => Keys(r, $"{within}{f.Key} › ")).Prepend(Key(f, within)));
+
+    static IEnumerable<RecordOutline> Inner(Outline outline) => outline switch
+    {
+        RecordOutline record => [record],
+        ListOutline list => Inner(list.Item),
+        MapOutline map => Inner(map.Item),
+        ChoiceOutline choice => choice.Ways,
+        _ => [],
+    };
+
+    static ScriptObject Key(IField field, string within) => new()
+    {
+        ["within"] = within,
+        ["key"] = field.Key,
+        ["required"] = field.IsRequired,
+        ["help"] = field.Help,
+        ["expected"] = field.Expected,
+        ["example"] = DraftExample.Of(field.Outline),
+    };
+}
