@@ -20,7 +20,7 @@ public sealed class DraftTests : IDisposable
         { "part", "Hose clip", "content/parts/hose-clip.md", "Holds the hose|air|At both ends" },
         { "task", "Take the undertray off", "content/tasks/take-the-undertray-off.md", "Eight screws|15" },
         { "code", "p1b00", "content/codes/P1B00.md", "Boost asked for and not met|Air is missing" },
-        { "case", "2022 03 hose", "content/cases/2022-03-hose.yml", "2022-03-01|d20|90000|charge-air-hose-split" },
+        { "case", "2022 03 hose", "content/cases/2022-03-hose.yml", "2022-03-01|d20|90000|charge-air-hose-split|true" },
     };
 
     [Theory, MemberData(nameof(Filled))]

@@ -58,8 +58,10 @@ public sealed class PageDraft
 
     void WriteFields(RecordOutline record, string indent)
     {
-        foreach (var field in record.Fields.Where(IsAsked)) WriteField(field, indent);
-        foreach (var field in record.Fields.Where(f => !IsAsked(f)))
+        // Keys that may all be left out still have to say something together, so the first one is asked.
+        var asked = record.Fields.Where(IsAsked).DefaultIfEmpty(record.Fields[0]).ToList();
+        foreach (var field in asked) WriteField(field, indent);
+        foreach (var field in record.Fields.Except(asked))
         {
             Comment(field, indent);
             Line($"{indent}# {field.Key}: {DraftExample.Of(field.Outline)}");
