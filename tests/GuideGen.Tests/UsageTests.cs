@@ -8,7 +8,7 @@ public sealed class UsageTests
     [Fact]
     public void Help_is_as_expected()
     {
-        string[][] calls = [["--help"], ["compile", "--help"], ["inspect", "--help"], ["decode", "--help"], ["rules", "--help"], ["evidence", "--help"], ["schema", "--help"], ["evidence", "--help"], ["evidence", "trees", "--help"]];
+        string[][] calls = [["--help"], ["compile", "--help"], ["inspect", "--help"], ["decode", "--help"], ["rules", "--help"], ["schema", "--help"], ["evidence", "--help"], ["evidence", "trees", "--help"]];
         var made = calls.ToDictionary(c => string.Join(' ', c).Replace(" --help", "", StringComparison.Ordinal).Replace("--help", "guidegen", StringComparison.Ordinal).Replace(' ', '-') + ".txt", c =>
         {
             var run = Tool.Run(".", c);
