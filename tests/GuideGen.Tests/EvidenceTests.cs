@@ -21,7 +21,7 @@ public sealed class EvidenceTests : IDisposable
             return Encoding.UTF8.GetBytes(run.Out.ReplaceLineEndings("\n"));
         });
 
-        Assert.Empty(Golden.Differences(Repository.PathTo("tests", "GuideGen.Tests", "Evidence"), made));
+        Assert.Empty(Golden.Differences(Repository.PathTo("tests", "GuideGen.Tests", "EvidenceTables"), made));
     }
 
     [Fact]

@@ -1,7 +1,5 @@
-using AngleSharp.Dom;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
-using GuideGen.Guide.Shapes;
 using GuideGen.Site.Drafting;
 using GuideGen.Site.Tests.Compiling;
 
