@@ -61,6 +61,7 @@ public sealed class HouseTests
     [InlineData(typeof(CodesAfter), "unread, none, pending, permanent, back")]
     [InlineData(typeof(ProofEvidence), "none, measured, swapped-back")]
     [InlineData(typeof(SignalCount), "strongest, shared, joint")]
+    [InlineData(typeof(UnitSystem), "metric, imperial")]
     [InlineData(typeof(Sense), "lamp, feel, hear, see, smell")]
     [InlineData(typeof(ExampleForm), "lines, change, whole, removed, told")]
     public void An_enum_that_is_only_read_has_a_word_for_each_value(Type type, string words)
@@ -77,7 +78,7 @@ public sealed class HouseTests
         Type[] covered =
         [
             typeof(ContentKind), typeof(NameKind), typeof(DriveAdvice), typeof(SignalWord), typeof(Severity),
-            typeof(CodeScan), typeof(CodeState), typeof(CodesAfter), typeof(ProofEvidence), typeof(Sense), typeof(SignalCount), typeof(ExampleForm),
+            typeof(CodeScan), typeof(CodeState), typeof(CodesAfter), typeof(ProofEvidence), typeof(Sense), typeof(SignalCount), typeof(ExampleForm), typeof(UnitSystem),
         ];
 
         Assert.Equal(covered.Select(t => t.Name).Order(StringComparer.Ordinal), Types.Where(t => t.IsEnum).Select(t => t.Name).Order(StringComparer.Ordinal));
