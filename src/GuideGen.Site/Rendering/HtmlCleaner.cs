@@ -32,7 +32,8 @@ sealed class HtmlCleaner
             AllowedAttributes = AttributesOfMarkdown.Concat(PlainHtml.Attributes).ToHashSet(StringComparer.OrdinalIgnoreCase),
             AllowedSchemes = Schemes.ToHashSet(StringComparer.OrdinalIgnoreCase),
             UriAttributes = Addresses.ToHashSet(StringComparer.OrdinalIgnoreCase),
-        }) { KeepChildNodes = true };
+        })
+        { KeepChildNodes = true };
     }
 
     public HtmlText Clean(HtmlText html) => new(sanitizer.Sanitize(html.Value));

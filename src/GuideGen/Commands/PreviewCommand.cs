@@ -1,5 +1,5 @@
-using System.CommandLine;
 using System.Collections.Immutable;
+using System.CommandLine;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
 using GuideGen.Site.Preview;
