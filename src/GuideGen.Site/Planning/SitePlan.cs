@@ -25,10 +25,8 @@ public sealed class SitePlan
         Evidence = new GuideEvidence(guide, Weights);
         Pages = [.. PagesOf(guide)];
         CodeSet = Codes.ToFrozenSet();
-        Terms = new PhraseFinder<string>(
-            from term in guide.Terms
-            from name in term.Value.Also.Select(a => a.Value).Prepend(term.Key.Value)
-            select (name, Anchors.Of(term.Key.Value)));
+        // Not its other names: 'ground' is another name of the earth, but vans stand on it, too.
+        Terms = new PhraseFinder<string>(guide.Terms.Select(t => (t.Key.Value, Anchors.Of(t.Key.Value))));
     }
 
     public GuideContent Guide { get; }
