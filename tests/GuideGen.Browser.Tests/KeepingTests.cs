@@ -63,6 +63,8 @@ public sealed class KeepingTests(BrowserHouse house) : IAsyncLifetime
         Compile();
         await visit.Page.EvaluateAsync("navigator.serviceWorker.ready.then(r => r.update())");
         await IsTold(visit, "A newer version of this guide is ready.");
+        await visit.Page.EvaluateAsync("navigator.serviceWorker.dispatchEvent(new MessageEvent('message', { data: { kind: 'kept' } }))");
+        await IsTold(visit, "A newer version of this guide is ready.");
 
         await visit.Page.ReloadAsync();
         Assert.DoesNotContain(Newer, await visit.Page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
