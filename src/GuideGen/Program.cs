@@ -1,3 +1,7 @@
 using GuideGen;
 
-return new CommandLine(Terminal.Of(Console.In, Console.Out, Console.Error, Console.IsOutputRedirected), Directory.GetCurrentDirectory()).Run(args);
+var terminal = Terminal.Of(Console.In, Console.Out, Console.Error, Console.IsOutputRedirected) with
+{
+    Call = ToolCall.Of(Environment.GetEnvironmentVariable(ToolCall.Variable), Environment.ProcessPath, Environment.GetCommandLineArgs()[0]),
+};
+return new CommandLine(terminal, Directory.GetCurrentDirectory()).Run(args);

@@ -6,6 +6,9 @@ namespace GuideGen;
 /// <param name="Progress">Shows what is being done on a terminal; silent when piped.</param>
 public sealed record Terminal(TextReader In, TextWriter Out, TextWriter Error, IAnsiConsole Progress, bool IsPiped)
 {
+    /// <summary>How the tool was called, so that the commands it proposes work as they stand.</summary>
+    public string Call { get; init; } = "guidegen";
+
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
     public DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);

@@ -52,7 +52,7 @@ public sealed class PageDraft
     void WriteStructure()
     {
         Line($"# yaml-language-server: $schema=../../.schemas/{NameKinds.Word(kind)}.json");
-        Line($"# Fill every blank of underscores, and take the # off the keys you need. 'guidegen inspect' says what is left.");
+        Line("# Fill every blank of underscores, and take the # off the keys you need. The command 'inspect' says what is left.");
         WriteFields(GuideShapes.Of(kind), "");
     }
 

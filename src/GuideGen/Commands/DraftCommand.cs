@@ -29,7 +29,7 @@ static class DraftCommand
             var folder = Path.GetFullPath(parsed.GetValue(guide) ?? ".", currentFolder);
             if (!File.Exists(Path.Combine(folder, GuideLoader.SettingsFile))) return Refuse(terminal, $"{folder} has no {GuideLoader.SettingsFile}. Name the folder of a guide with --guide.");
             if (kind is not ContentKind.Case || parsed.GetValue(from) is not { } sent)
-                return parsed.GetValue(name) is { } called ? new PageDrafting(terminal, kind, folder).Draft(called, parsed.GetValue(set) ?? []) : Refuse(terminal, "name the case, or the file that an owner sent with --from.");
+                return parsed.GetValue(name) is { } called ? new PageDrafting(terminal, kind, folder, parsed.GetValue(guide)).Draft(called, parsed.GetValue(set) ?? []) : Refuse(terminal, "name the case, or the file that an owner sent with --from.");
             return parsed.GetValue(name) is null ? new CaseFiling(terminal, folder, currentFolder).File(sent) : Refuse(terminal, "a case that an owner sent gets its name from what it says: leave NAME out.");
         });
         if (kind is not ContentKind.Case) return command;
@@ -49,7 +49,7 @@ static class DraftCommand
             if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any()) return Refuse(terminal, $"{folder} is not empty. Name a new folder.");
             StarterGuide.Write(folder);
             SchemaCommand.Write(Path.Combine(folder, SchemaCommand.Folder));
-            terminal.Out.WriteLine($"A new guide lies in {folder}. Next: guidegen compile {parsed.GetValue(into)}");
+            terminal.Out.WriteLine($"A new guide lies in {folder}. Next: {terminal.Call} compile {parsed.GetValue(into)}");
             return ExitCode.Good;
         });
         return command;

@@ -8,7 +8,8 @@ using GuideGen.Site.Drafting;
 namespace GuideGen.Commands;
 
 /// <summary>Asks for what a new page needs, and writes it.</summary>
-sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder)
+/// <param name="named">The guide as it was named on the command line; null if it was not.</param>
+sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder, string? named)
 {
     readonly RecordOutline outline = GuideShapes.Of(kind);
 
@@ -53,7 +54,8 @@ sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder)
         if (File.Exists(file)) return DraftCommand.Refuse(terminal, $"{path.Replace('\\', '/')} is there already.");
         Directory.CreateDirectory(Path.GetDirectoryName(file)!);
         using (var stream = new FileStream(file, FileMode.CreateNew)) stream.Write(System.Text.Encoding.UTF8.GetBytes(text));
-        terminal.Out.WriteLine($"{path.Replace('\\', '/')} has {text.Split(Blanks.Marker).Length - 1} blanks to fill. 'guidegen inspect' shows them, 'guidegen schema' lets an editor help.");
+        var left = text.Split(Blanks.Marker).Length - 1;
+        terminal.Out.WriteLine($"{path.Replace('\\', '/')} has {left} {(left == 1 ? "blank" : "blanks")} to fill. What is left to do says: {terminal.Call} inspect{(named is null ? "" : " " + named)}");
         return ExitCode.Good;
     }
 }
