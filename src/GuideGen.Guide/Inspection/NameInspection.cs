@@ -9,15 +9,16 @@ sealed class NameInspection : IInspection
 {
     public IEnumerable<Finding> Inspect(GuideContent guide)
     {
-        var known = Enum.GetValues<NameKind>().ToDictionary(k => k, k => Known(guide, k).ToHashSet(StringComparer.Ordinal));
-        var unknown = guide.References.Where(r => !guide.Unsure.Contains(r.Kind) && !known[r.Kind].Contains(r.Name.Value)).Select(r => Unknown(r, known[r.Kind]));
+        var known = Enum.GetValues<NameKind>().ToDictionary(k => k, k => KnownNames.Of(guide, k));
+        var names = known.ToDictionary(k => k.Key, k => k.Value.Select(n => n.Name).ToHashSet(StringComparer.Ordinal));
+        var unknown = guide.References.Where(r => !guide.Unsure.Contains(r.Kind) && !names[r.Kind].Contains(r.Name.Value)).Select(r => Unknown(r, known[r.Kind]));
         return [.. unknown, .. guide.Cases.SelectMany(c => c.Checks).SelectMany(c => UnknownOutcome(guide, c))];
     }
 
-    static Finding Unknown(Reference reference, IEnumerable<string> known)
+    static Finding Unknown(Reference reference, IReadOnlyCollection<KnownName> known)
     {
         var (kind, name) = reference;
-        var question = NearestName.Question(name.Value, known);
+        var question = NameQuestion.For(name.Value, known);
         var finding = kind is NameKind.Hazard
             ? Rules.HazardUnknown.At(name.Span, name.Value, question)
             : Rules.NameUnknown.At(name.Span, NameKinds.Word(kind), name.Value, question);
@@ -33,19 +34,4 @@ sealed class NameInspection : IInspection
             ? []
             : [Rules.OutcomeUnknown.At(outcome.Span, check.Value, outcome.Value, NearestName.Question(outcome.Value, names))];
     }
-
-    static IEnumerable<string> Known(GuideContent guide, NameKind kind) => kind switch
-    {
-        NameKind.Fault => guide.Slugs[ContentKind.Fault],
-        NameKind.Check => guide.Slugs[ContentKind.Check],
-        NameKind.Symptom => guide.Slugs[ContentKind.Symptom],
-        NameKind.Part => guide.Slugs[ContentKind.Part],
-        NameKind.Task => guide.Slugs[ContentKind.Task],
-        NameKind.Tree => guide.Slugs[ContentKind.Tree],
-        NameKind.Variant => guide.Vehicle.Variants.Select(v => v.Key.Value),
-        NameKind.System => guide.Vehicle.Systems.Select(s => s.Key.Value),
-        NameKind.Setup => guide.Vehicle.Setups.Select(s => s.Key.Value),
-        NameKind.Hazard => guide.Hazards.Keys,
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
 }
