@@ -1,3 +1,4 @@
+using GuideGen.Codes;
 using GuideGen.Guide.Text;
 
 namespace GuideGen.Guide.Findings;
@@ -6,7 +7,14 @@ namespace GuideGen.Guide.Findings;
 public static class CodeFindings
 {
     public static Finding NotACode(Located<string> written) =>
-        Rules.CodeStructure.At(written.Span, written.Value, Objection(written.Value)).Concerning(written.Value);
+        Rules.CodeStructure.At(written.Span, written.Value, Objection(written.Value), Question(written.Value)).Concerning(written.Value);
+
+    /// <summary>Small letters, and letters that look like digits, are the usual slips.</summary>
+    static string Question(string text)
+    {
+        var likely = text.Length == 0 ? "" : char.ToUpperInvariant(text[0]) + text[1..].ToUpperInvariant().Replace('O', '0').Replace('I', '1').Replace('L', '1').Replace(" ", "", StringComparison.Ordinal);
+        return TroubleCode.TryParse(likely, out var code) && likely == code.ToString() && !code.IsEmptySlot ? $" Write {code} if that is meant." : "";
+    }
 
     static string Objection(string text) => text switch
     {

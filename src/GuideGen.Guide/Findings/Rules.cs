@@ -95,7 +95,7 @@ public static class Rules
 
     // Codes
     public static readonly Rule CodeStructure = new("code-structure", Error, "Not a possible trouble code",
-        "'{0}' is not a possible code: {1}.", "A code is P, C, B or U, a digit 0 to 3 and three of 0-9 and A-F, in capital letters (SAE J2012).")
+        "'{0}' is not a possible code: {1}.", "A code is P, C, B or U, a digit 0 to 3 and three of 0-9 and A-F, in capital letters (SAE J2012).{2}")
     {
         CanBeDismissed = true,
     };
