@@ -129,7 +129,7 @@ public static class Rules
 
     // Sections
     public static readonly Rule SectionMissing = new("section-missing", Error, "A section that every such page has",
-        "The section '{0}' is missing.", "Add '## {0}'. A {1} page has: {2}.")
+        "The section '{0}' is missing.", "{3} A {1} page has: {2}.")
     {
         CanBeDismissed = true,
     };
@@ -148,7 +148,7 @@ public static class Rules
 
     // Safety
     public static readonly Rule SafetyMissing = new("safety-missing", Error, "A hands-on page without a Safety section",
-        "The section 'Safety' is missing.", "Add '## Safety' before the first hands-on section and say what can hurt someone in this job.");
+        "The section 'Safety' is missing.", "{0} Say there what can hurt someone in this job, and how to avoid it.");
 
     public static readonly Rule SafetyEmpty = new("safety-empty", Error, "A Safety section without text",
         "The section 'Safety' is empty.", "Say what can hurt someone in this job, and how to avoid it.");

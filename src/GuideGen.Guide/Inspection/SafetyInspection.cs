@@ -16,7 +16,12 @@ sealed class SafetyInspection : IInspection
     static IEnumerable<Finding> Inspect(GuideContent guide, IHandsOnPage page)
     {
         var body = page.Origin.Body;
-        if (body.Find(SectionPlan.Safety) is not { } safety) return [Rules.SafetyMissing.At(page.Origin.Source.Bottom)];
+        if (body.Find(SectionPlan.Safety) is not { } safety)
+        {
+            var (place, advice) = SectionGap.Of(page.Origin, SectionPlan.Safety);
+            return [Rules.SafetyMissing.At(place, advice)];
+        }
+
         if (body.IsEmpty(safety)) return [Rules.SafetyEmpty.At(safety.Title.Span)];
         var handsOn = HandsOnSections(page).MinBy(s => s.Start);
         var late = handsOn is not null && handsOn.Start < safety.Start

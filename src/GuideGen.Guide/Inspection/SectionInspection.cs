@@ -18,7 +18,8 @@ sealed class SectionInspection : IInspection
         foreach (var heading in body.Headings.Where(h => h.Level == 1)) yield return Rules.HeadingLevel.At(heading.Text.Span, heading.Text.Value);
         foreach (var planned in plan.Where(p => body.Find(p.Title) is null))
         {
-            yield return Rules.SectionMissing.At(entry.Origin.Source.Bottom, planned.Title, NameKinds.Word(kind), titles).Concerning(planned.Title);
+            var (place, advice) = SectionGap.Of(entry.Origin, planned.Title);
+            yield return Rules.SectionMissing.At(place, planned.Title, NameKinds.Word(kind), titles, advice).Concerning(planned.Title);
         }
 
         var present = plan.Select(p => body.Find(p.Title)).OfType<Section>().ToList();
