@@ -17,6 +17,9 @@ public sealed record Rule(string Id, Severity Severity, string Title, string Mes
     /// <summary>True where the finding is about somebody getting hurt: no setting makes it less than a warning.</summary>
     public bool IsAboutSafety { get; init; }
 
+    /// <summary>True where the finding compares several pages, so that an error on one of them may make or hide it.</summary>
+    public bool IsAcrossPages { get; init; }
+
     /// <param name="span">Where the author has to look.</param>
     /// <param name="facts">Fill the places of message and hint, in order.</param>
     public Finding At(SourceSpan span, params string[] facts) => new(

@@ -245,9 +245,10 @@ public static class Rules
         "The walk to '{0}' takes {1} steps; at most {2} are allowed.", "Ask what parts the causes best first, or join another tree.");
 
     public static readonly Rule TreeFaultMissed = new("tree-fault-missed", Warning, "A fault that a tree of its symptom does not find",
-        "The tree never comes to the fault '{0}', which shows the symptom '{1}' more than rarely.", "Lead an answer there, or change how likely the fault shows the symptom.")
+        "The tree never comes to the fault '{0}', which shows the symptom '{1}' more than rarely.", "{2} Or dismiss this with a reason, here or on {3}. It is a warning: a new page need not wait for its tree.")
     {
         CanBeDismissed = true,
+        IsAcrossPages = true,
     };
 
     public static readonly Rule TreeAnswerSingle = new("tree-answer-single", Warning, "A question with a single answer",
@@ -269,12 +270,14 @@ public static class Rules
         "The tree ends in the fault '{0}', which does not show the symptom '{1}' (walk: {2}).", "Add the symptom to the fault, or lead elsewhere.")
     {
         CanBeDismissed = true,
+        IsAcrossPages = true,
     };
 
     public static readonly Rule TreeDriveOn = new("tree-drive-on", Error, "Advice to drive on with a symptom that says stop",
         "The symptom '{0}' says to stop at once, and the advice '{1}' lets the owner drive without a cause found (walk: {2}).", "Write 'drive: stop-now'; if the walk has made sure that it is harmless, dismiss this with the reason.")
     {
         CanBeDismissed = true,
+        IsAcrossPages = true,
     };
 
     public static readonly Rule TreeCheckRepeated = new("tree-check-repeated", Warning, "A check that is made twice on one walk",
@@ -287,6 +290,7 @@ public static class Rules
         "The hazard '{0}' comes with '{1}', and '{2}', which takes less time and has no such hazard, only after it (walk: {3}).", "Put '{2}' first, or dismiss this with the reason.")
     {
         CanBeDismissed = true,
+        IsAcrossPages = true,
     };
 
     // Signals
@@ -307,6 +311,7 @@ public static class Rules
         "The case '{0}' tells the same: variant, fault, distance and date or signs and work.", "One vehicle, one fault, one case: join the two. If two vehicles really agree so well, dismiss this with a reason.")
     {
         CanBeDismissed = true,
+        IsAcrossPages = true,
     };
 
     public static readonly Rule CasePersonal = new("case-personal", Error, "A case that could lead to a person",
@@ -319,12 +324,14 @@ public static class Rules
         "The fault '{0}' does not list the variant '{1}', and here it was found on one.", "Add the variant to the fault, or correct the case.")
     {
         CanBeDismissed = true,
+        IsAcrossPages = true,
     };
 
     public static readonly Rule CaseSignUnlisted = new("case-sign-unlisted", Warning, "A sign that cases of a fault show and its page does not list",
         "The {0} '{1}' stood in {2} cases of this fault, and the page does not list it.", "Add it with how likely it is; if it was something else on the same vehicles, dismiss this with a reason.")
     {
         CanBeDismissed = true,
+        IsAcrossPages = true,
     };
 
     // Upkeep

@@ -29,12 +29,12 @@ sealed class CaseAgainstFaultInspection : IInspection
             from solved in cases
             let variant = solved.Variant.Value
             where known.Contains(variant) && !listed.Contains(variant)
-            select Rules.CaseVariant.At(solved.Variant.Span, fault.Origin.Slug, variant).Concerning(variant);
+            select Rules.CaseVariant.At(solved.Variant.Span, fault.Origin.Slug, variant).Concerning(variant).Resting(solved.Origin.Source.Path, fault.Origin.Source.Path);
     }
 
     static IEnumerable<Finding> Signs(Fault fault, string kind, IEnumerable<string> listed, IEnumerable<string> seen) =>
         from sign in seen.Except(listed, StringComparer.Ordinal).Order(StringComparer.Ordinal)
         let times = seen.Count(s => s == sign)
         where times >= TellingCases
-        select Rules.CaseSignUnlisted.At(fault.Name.Span, kind, sign, $"{times}").Concerning(sign);
+        select Rules.CaseSignUnlisted.At(fault.Name.Span, kind, sign, $"{times}").Concerning(sign).Resting(fault.Origin.Source.Path);
 }

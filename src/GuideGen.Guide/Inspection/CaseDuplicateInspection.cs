@@ -10,7 +10,7 @@ sealed class CaseDuplicateInspection : IInspection
     public IEnumerable<Finding> Inspect(GuideContent guide)
     {
         var pairs = Twins(guide, OnTheSameDay).Concat(Twins(guide, WithTheSameFacts));
-        return pairs.DistinctBy(p => p.Later).Select(p => Rules.CaseDuplicate.At(p.Later.Found.Span, p.Earlier.Origin.Slug).Concerning(p.Earlier.Origin.Slug));
+        return pairs.DistinctBy(p => p.Later).Select(p => Rules.CaseDuplicate.At(p.Later.Found.Span, p.Earlier.Origin.Slug).Concerning(p.Earlier.Origin.Slug).Resting(p.Earlier.Origin.Source.Path, p.Later.Origin.Source.Path));
     }
 
     static IEnumerable<(SolvedCase Earlier, SolvedCase Later)> Twins(GuideContent guide, Func<SolvedCase, string> key) =>

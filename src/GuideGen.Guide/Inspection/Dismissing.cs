@@ -12,22 +12,25 @@ static class Dismissing
     {
         var dismissals = guide.Entries.SelectMany(e => e.Dismissals).Concat(guide.Cases.SelectMany(c => c.Dismissals)).ToList();
         var byPage = dismissals.ToLookup(d => (d.Rule.Span.Path, d.Rule.Value));
+        Dismissal? For(Finding f) => byPage[(f.Span.Path, f.Rule.Id)].FirstOrDefault(d => Covers(d, f)) ?? Elsewhere(f);
+        Dismissal? Elsewhere(Finding f) => f.AlsoOn is { } also ? byPage[(also.Path, f.Rule.Id)].FirstOrDefault(d => Covers(d, f.Concerning(also.About))) : null;
         var open = guide.Trees.All.Where(t => t.IsUnbuilt).SelectMany(t => t.Dismissals).ToHashSet();
-        var covered = findings.ToLookup(f => byPage[(f.Span.Path, f.Rule.Id)].FirstOrDefault(d => Covers(d, f)));
-        return [.. covered[null], .. dismissals.SelectMany(d => Inspect(d, covered.Contains(d) || open.Contains(d)))];
+        var covered = findings.ToLookup(For);
+        return [.. covered[null], .. dismissals.SelectMany(d => Inspect(guide, d, covered.Contains(d) || open.Contains(d)))];
     }
 
     static bool Covers(Dismissal dismissal, Finding finding) =>
         finding.Rule.CanBeDismissed && (dismissal.About is not { } about || about.Value == finding.About);
 
-    static IEnumerable<Finding> Inspect(Dismissal dismissal, bool isUsed)
+    static IEnumerable<Finding> Inspect(GuideContent guide, Dismissal dismissal, bool isUsed)
     {
         var words = dismissal.Reason.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length;
         if (words < 3) yield return Rules.DismissalReason.At(dismissal.Reason.Span, dismissal.Reason.Value);
-        if (!isUsed) yield return InVain(dismissal);
+        if (!isUsed) yield return InVain(guide, dismissal);
     }
 
-    static Finding InVain(Dismissal dismissal)
+    /// <summary>Whether a finding would be there is not known while a page that it rests on has errors.</summary>
+    static Finding InVain(GuideContent guide, Dismissal dismissal)
     {
         var (name, span) = dismissal.Rule;
         var about = dismissal.About is { } a ? $" about '{a.Value}'" : "";
@@ -35,7 +38,8 @@ static class Dismissing
         {
             null => Rules.DismissalRule.At(span, name, NearestName.Question(name, Rules.All.Select(r => r.Id))),
             { CanBeDismissed: false } => Rules.DismissalFirm.At(span, name, Dismissible),
-            _ => Rules.DismissalUnused.At(span, name, about),
+            { IsAcrossPages: true } => Rules.DismissalUnused.At(span, name, about).Resting(guide.Files),
+            _ => Rules.DismissalUnused.At(span, name, about).Resting(span.Path),
         };
     }
 }

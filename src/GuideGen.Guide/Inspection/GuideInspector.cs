@@ -37,6 +37,16 @@ public static class GuideInspector
     public static ImmutableArray<Finding> Inspect(LoadedGuide loaded, DateOnly? today = null)
     {
         var found = Inspections.AddRange(new CaseDateInspection(today), new ReviewInspection(today)).AsParallel().AsOrdered().SelectMany(i => i.Inspect(loaded.Guide)).ToList();
-        return FindingList.Sort(Weighting.Apply(loaded.Guide, Blanks.Apply([.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)])));
+        return FindingList.Sort(Weighting.Apply(loaded.Guide, Blanks.Apply(WithoutHearsay([.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)]))));
+    }
+
+    /// <summary>
+    /// What compares a page with another one says nothing while one of them has errors: once they are mended, it may
+    /// be gone. No error gets lost by it, since the page that it rests on has one of its own.
+    /// </summary>
+    static IReadOnlyCollection<Finding> WithoutHearsay(IReadOnlyCollection<Finding> findings)
+    {
+        var broken = findings.Where(f => f.Severity is Severity.Error && f.RestsOn.IsEmpty).Select(f => f.Span.Path).ToHashSet(StringComparer.Ordinal);
+        return broken.Count == 0 ? findings : [.. findings.Where(f => !f.RestsOn.Any(broken.Contains))];
     }
 }

@@ -25,8 +25,22 @@ sealed class JoinedTreesInspection : IInspection
             where symptom.Value.Value.Value > Likelihood.Words["rarely"]
             let trees = guide.Trees.All.Where(t => t.Symptom.Value == symptom.Key.Value && ShareVariant(t, fault)).ToList()
             where trees.Count > 0 && trees.All(t => found[t]?.Contains(fault.Origin.Slug) == false)
-            let finding = Rules.TreeFaultMissed.At(trees[0].Symptom.Span, fault.Origin.Slug, symptom.Key.Value)
-            select finding.Concerning(fault.Origin.Slug);
+            select Missed(trees[0], fault, symptom.Key.Value).Resting([.. trees.Select(t => t.Origin.Source.Path), fault.Origin.Source.Path]);
+    }
+
+    static Finding Missed(Tree tree, Fault fault, string symptom)
+    {
+        var (slug, path) = (fault.Origin.Slug, fault.Origin.Source.Path);
+        return Rules.TreeFaultMissed.At(tree.Symptom.Span, slug, symptom, WayTo(tree, fault), path).Concerning(slug) with { AlsoOn = (path, symptom) };
+    }
+
+    static string WayTo(Tree tree, Fault fault)
+    {
+        var slug = fault.Origin.Slug;
+        if (tree.Computed is not null) return $"Add '{slug}' to 'faults' of {tree.Origin.Source.Path}, and a check whose outcomes tell it apart.";
+        var confirming = tree.Nodes.FirstOrDefault(n => n.Value is DoNode step && fault.Checks.Any(c => c.Value == step.Check.Value)).Key.Value;
+        var step = confirming is null ? "an answer or outcome of a step" : $"an outcome of the step '{confirming}', which makes its check,";
+        return $"In {tree.Origin.Source.Path} add the step '{slug}: {{ fault: {slug} }}' under 'nodes', and lead {step} to '{slug}'.";
     }
 
     /// <returns>Null if a joined tree or a fault is not known or a tree not built yet, so that nobody can say.</returns>

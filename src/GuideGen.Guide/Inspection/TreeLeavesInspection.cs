@@ -11,17 +11,19 @@ sealed class TreeLeavesInspection : IInspection
     static IEnumerable<Finding> Inspect(GuideContent guide, Tree tree)
     {
         var paths = new TreePaths(tree);
-        var mustStop = guide.Symptoms.Find(tree.Symptom.Value) is { Drive.Value: DriveAdvice.StopNow };
+        var symptom = guide.Symptoms.Find(tree.Symptom.Value);
         foreach (var (name, node) in tree.Nodes)
         {
             if (node is FaultNode leaf && guide.Faults.Find(leaf.Fault.Value) is { } fault && Lacks(guide, fault, tree))
             {
-                yield return Rules.TreeLeafSymptom.At(leaf.Fault.Span, leaf.Fault.Value, tree.Symptom.Value, paths.To(name.Value)).Concerning(leaf.Fault.Value);
+                yield return Rules.TreeLeafSymptom.At(leaf.Fault.Span, leaf.Fault.Value, tree.Symptom.Value, paths.To(name.Value)).Concerning(leaf.Fault.Value)
+                    .Resting(tree.Origin.Source.Path, fault.Origin.Source.Path);
             }
 
-            if (mustStop && node is AdviceNode { Drive: { Value: not DriveAdvice.StopNow } drive })
+            if (symptom is { Drive.Value: DriveAdvice.StopNow } && node is AdviceNode { Drive: { Value: not DriveAdvice.StopNow } drive })
             {
-                yield return Rules.TreeDriveOn.At(drive.Span, tree.Symptom.Value, name.Value, paths.To(name.Value)).Concerning(name.Value);
+                yield return Rules.TreeDriveOn.At(drive.Span, tree.Symptom.Value, name.Value, paths.To(name.Value)).Concerning(name.Value)
+                    .Resting(tree.Origin.Source.Path, symptom.Origin.Source.Path);
             }
         }
     }

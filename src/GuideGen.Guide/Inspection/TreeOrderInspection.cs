@@ -37,7 +37,9 @@ sealed class TreeOrderInspection : IInspection
             var minutes = Minutes(guide, step);
             var safer = paths.NextChecks(way.Value).FirstOrDefault(s =>
                 GraveHazard(guide, s.Step) is null && Minutes(guide, s.Step) < minutes && !paths.Avoiding(name).Contains(s.Name));
-            if (safer.Step is not null) yield return Rules.TreeGraveFirst.At(step.Check.Span, hazard, step.Check.Value, safer.Step.Check.Value, paths.To(name)).Concerning(step.Check.Value);
+            if (safer.Step is null) continue;
+            yield return Rules.TreeGraveFirst.At(step.Check.Span, hazard, step.Check.Value, safer.Step.Check.Value, paths.To(name)).Concerning(step.Check.Value)
+                .Resting([tree.Origin.Source.Path, .. new[] { step, safer.Step }.Select(s => guide.Checks.Find(s.Check.Value)?.Origin.Source.Path).OfType<string>()]);
         }
     }
 

@@ -46,8 +46,8 @@ sealed class FaultShape : HandsOnShape<Fault>
     public FaultShape()
     {
         system = Required("system", Scalars.Name(NameKind.System), "The system of the vehicle it belongs to.");
-        codes = Optional("codes", Collections.MapOf(Scalars.Code, Scalars.Likelihood), [], "How likely this fault sets each code.");
-        symptoms = Required("symptoms", Collections.MapOf(Scalars.Name(NameKind.Symptom), Scalars.Likelihood, 1), "How likely the owner notices each symptom.");
+        codes = Optional("codes", Collections.NamedOf(Scalars.Code, Scalars.Likelihood), [], "How likely this fault sets each code.");
+        symptoms = Required("symptoms", Collections.NamedOf(Scalars.Name(NameKind.Symptom), Scalars.Likelihood, 1), "How likely the owner notices each symptom.");
         checks = Optional("checks", Collections.Names(NameKind.Check), [], "The checks that confirm it, best first.");
         belief = Required("belief", Scalars.Number(0.01, 1_000), "How common you think it is, as a number of cases you would bet on.");
         drive = Required("drive", DriveWords.Shape, "May the owner drive on with it?");

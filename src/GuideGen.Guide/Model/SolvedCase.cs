@@ -103,10 +103,10 @@ sealed class CaseShape : RecordShape<SolvedCase>
         date = Required("date", Scalars.Date, "When the fault was found.");
         variant = Required("variant", Scalars.Name(NameKind.Variant), "Which variant it was.");
         distance = Required("distance", Scalars.Number(0, 3_000_000), "Distance on the clock.");
-        codes = Optional("codes", Collections.MapOf(Scalars.Code, States), [], "The codes that were read, and how they stood.");
+        codes = Optional("codes", Collections.NamedOf(Scalars.Code, States), [], "The codes that were read, and how they stood.");
         scan = Optional("scan", Scans, default, "Which control units were asked for codes, if it is known: a code that they did not report was not there.");
         symptoms = Optional("symptoms", new CaseSymptomsShape(), CaseSymptoms.None, "What was noticed, and what was looked for and not there.");
-        checks = Optional("checks", Collections.MapOf(Scalars.Name(NameKind.Check), Scalars.Text), [], "Checks that were done, with their outcomes.");
+        checks = Optional("checks", Collections.NamedOf(Scalars.Name(NameKind.Check), Scalars.Text), [], "Checks that were done, with their outcomes.");
         freeze = Optional("freeze", Collections.MapOf(Scalars.Text, Scalars.Text), [], "Values stored with the code.");
         found = Required("found", Scalars.Name(NameKind.Fault), "The fault it was.");
         changed = Optional("changed", Collections.Texts, [], "What was changed when it helped.");

@@ -25,9 +25,12 @@ public sealed class ListShape<T>(Shape<T> item, int fewest) : Shape<ImmutableArr
     }
 }
 
-/// <summary>Free keys, all with values of one shape, in the order they were written; one that cannot be read spoils the map.</summary>
-/// <remarks>With one entry left out, everything that refers to it would become a finding of its own.</remarks>
-public sealed class MapShape<TKey, TValue>(Shape<TKey> key, Shape<TValue> item, int fewest) : Shape<ImmutableArray<KeyValuePair<TKey, TValue>>>
+/// <summary>Free keys, all with values of one shape, in the order they were written.</summary>
+/// <param name="isNaming">
+/// True where the keys name something that is told elsewhere: an entry that cannot be read is left out. Otherwise it spoils
+/// the map, since everything that refers to it would become a finding of its own.
+/// </param>
+public sealed class MapShape<TKey, TValue>(Shape<TKey> key, Shape<TValue> item, int fewest, bool isNaming) : Shape<ImmutableArray<KeyValuePair<TKey, TValue>>>
 {
     public override string Expected => (fewest > 1 ? $"at least {fewest} " : "") + $"keys with values, each {key.Expected} with {item.Expected}";
 
@@ -40,12 +43,13 @@ public sealed class MapShape<TKey, TValue>(Shape<TKey> key, Shape<TValue> item, 
         var isWhole = true;
         foreach (var entry in map.Entries)
         {
-            isWhole &= key.TryRead(entry.Key, binding, out var name) & item.TryRead(entry.Value, binding, out var inner);
-            read.Add(new KeyValuePair<TKey, TValue>(name, inner));
+            var isRead = key.TryRead(entry.Key, binding, out var name) & item.TryRead(entry.Value, binding, out var inner);
+            isWhole &= isRead;
+            if (isRead) read.Add(new KeyValuePair<TKey, TValue>(name, inner));
         }
 
         value = read.ToImmutable();
-        return isWhole;
+        return isWhole || isNaming;
     }
 }
 
@@ -88,7 +92,11 @@ public static class Collections
     public static Shape<ImmutableArray<T>> ListOf<T>(Shape<T> item, int fewest = 0) => new ListShape<T>(item, fewest);
 
     public static Shape<ImmutableArray<KeyValuePair<TKey, TValue>>> MapOf<TKey, TValue>(Shape<TKey> key, Shape<TValue> item, int fewest = 0) =>
-        new MapShape<TKey, TValue>(key, item, fewest);
+        new MapShape<TKey, TValue>(key, item, fewest, isNaming: false);
+
+    /// <summary>Codes, symptoms and checks with what is said of each.</summary>
+    public static Shape<ImmutableArray<KeyValuePair<TKey, TValue>>> NamedOf<TKey, TValue>(Shape<TKey> key, Shape<TValue> item, int fewest = 0) =>
+        new MapShape<TKey, TValue>(key, item, fewest, isNaming: true);
 
     public static Shape<ImmutableArray<Located<string>>> Texts { get; } = ListOf(Scalars.Text);
 
