@@ -11,6 +11,9 @@ namespace GuideGen.Site.Weighing;
 /// <summary>The third stage: what the guide's opinions and its solved cases come to, in numbers.</summary>
 public sealed class GuideWeights
 {
+    /// <summary>Causes from this share on decide how to drive and what to beware of. Our choice, no source.</summary>
+    public const double Plausible = 0.05;
+
     readonly GuideContent guide;
     readonly Lazy<FrozenDictionary<string, RankingModel>> byVariant;
     readonly Lazy<double> worth;
