@@ -15,7 +15,9 @@ sealed class SyntheticGuide
 
     // Of what an owner could have told, so much is not in the report.
     const double Untold = 0.3;
-    const double AuthorsWorth = 10;
+
+    /// <summary>What the author says that his opinion is worth, in cases.</summary>
+    public const double AuthorsWorth = 10;
 
     readonly Random random;
     readonly double[] shares;
@@ -39,6 +41,9 @@ sealed class SyntheticGuide
     public ImmutableArray<double> Minutes { get; }
 
     public RankingModel Authored { get; }
+
+    /// <summary>The author's shares, which sum to 1.</summary>
+    public IEnumerable<KeyValuePair<string, double>> Opinion => Authored.Hypotheses.Select(h => KeyValuePair.Create(h.Id, h.Prior / AuthorsWorth));
 
     public ImmutableArray<SolvedCase> Cases { get; }
 
