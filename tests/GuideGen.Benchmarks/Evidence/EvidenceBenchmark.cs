@@ -126,7 +126,7 @@ static class EvidenceBenchmark
             best = Math.Min(best, (Process.GetCurrentProcess().TotalProcessorTime - before).TotalMilliseconds);
         }
 
-        return Line($"\n| demo guide | first | first three | Brier |\n| --- | --: | --: | --: |\n| estimates alone | {test!.ByAuthor.First} | {test.ByAuthor.FirstThree} | {test.ByAuthor.Brier:F3} |\n| with cases | {test.BySigns.First} | {test.BySigns.FirstThree} | {test.BySigns.Brier:F3} |\n| with checks | {test.WithChecks.First} | {test.WithChecks.FirstThree} | {test.WithChecks.Brier:F3} |\n\nThe trial of the demo guide takes {best:F0} ms of processor time; variants lean on all with {weights.PoolingWorth}.");
+        return Line($"\n| demo guide | first | first three | Brier |\n| --- | --: | --: | --: |\n| estimates alone | {test!.ByAuthor.First} | {test.ByAuthor.FirstThree} | {test.ByAuthor.Brier:F3} |\n| with cases | {test.BySigns.First} | {test.BySigns.FirstThree} | {test.BySigns.Brier:F3} |\n| with checks | {test.WithChecks.First} | {test.WithChecks.FirstThree} | {test.WithChecks.Brier:F3} |\n\nThe trial of the demo guide takes {best:F0} ms of processor time; variants lean on all with {weights.PoolingWorth}, the words weigh as {weights.Basis.Worth} cases, owners tell {weights.Basis.Habit.TellsPresent:P0} of what is there and {weights.Basis.Habit.TellsAbsent:P0} of what is not.");
     }
 
     static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
