@@ -315,6 +315,9 @@ public static class Rules
         CanBeDismissed = true,
     };
 
+    public static readonly Rule CaseLevelUnreached = new("case-level-unreached", Warning, "A case that proves less than it says",
+        "The case says that it is {0}, and what it states makes it {1}.", "For '{0}' it lacks, under proof: {2}. State what was done, or say '{1}'.");
+
     public static readonly Rule CaseVariant = new("case-variant", Warning, "A case of a variant that its fault does not have",
         "The fault '{0}' does not list the variant '{1}', and here it was found on one.", "Add the variant to the fault, or correct the case.")
     {

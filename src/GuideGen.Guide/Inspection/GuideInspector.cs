@@ -28,6 +28,7 @@ public static class GuideInspector
         new CaseDuplicateInspection(),
         new CaseAgainstFaultInspection(),
         new CasePrivacyInspection(),
+        new CaseLevelInspection(),
         new SimilarPagesInspection(),
         new PartSpellingInspection(),
     ];

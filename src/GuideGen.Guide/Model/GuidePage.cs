@@ -28,6 +28,9 @@ public interface IHandsOnPage : IGuideEntry
     ImmutableArray<Located<string>> Hazards { get; }
 
     ImmutableArray<Located<string>> Tools { get; }
+
+    /// <summary>Slugs of the parts that the page is about.</summary>
+    ImmutableArray<Located<string>> Parts { get; }
 }
 
 /// <summary>An author's written decision that a finding does not hold on this page.</summary>
