@@ -67,6 +67,9 @@ public sealed partial class BrowserHouse : IAsyncLifetime
             .Select(f => Path.GetRelativePath(SiteFolder, f).Replace('\\', '/')),
     ];
 
+    /// <summary>The size of a file of the site in bytes.</summary>
+    public long Size(string address) => new FileInfo(Path.Combine(SiteFolder, address)).Length;
+
     /// <summary>The addresses of all pages in a folder of the site, in order.</summary>
     public static IEnumerable<string> AddressesOf(string folder) =>
         Directory.EnumerateFiles(Repository.PathTo("content", folder)).Select(f => $"{folder}/{Path.GetFileNameWithoutExtension(f)}.html").Order(StringComparer.Ordinal);
