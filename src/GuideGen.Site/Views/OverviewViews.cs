@@ -65,6 +65,12 @@ static class OverviewViews
         ["summary"] = view.Words["report.summary"],
     };
 
+    public static ScriptObject Record(ViewContext view) => new()
+    {
+        ["name"] = view.Words["record.title"],
+        ["summary"] = view.Words["record.summary"],
+    };
+
     public static ScriptObject NotFound(ViewContext view) => new()
     {
         ["name"] = view.Words["not-found.title"],
