@@ -62,7 +62,7 @@ public sealed class HouseTests
     [InlineData(typeof(ProofEvidence), "none, measured, swapped-back")]
     [InlineData(typeof(SignalCount), "strongest, shared, joint")]
     [InlineData(typeof(UnitSystem), "metric, imperial")]
-    [InlineData(typeof(Sense), "lamp, feel, hear, see, smell")]
+    [InlineData(typeof(Sense), "lamp, starting, driving, feel, hear, see, smell")]
     [InlineData(typeof(ExampleForm), "lines, change, whole, removed, told")]
     public void An_enum_that_is_only_read_has_a_word_for_each_value(Type type, string words)
     {
