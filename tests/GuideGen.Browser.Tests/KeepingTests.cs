@@ -18,13 +18,7 @@ public sealed class KeepingTests(BrowserHouse house) : IAsyncLifetime
 
     public ValueTask InitializeAsync()
     {
-        foreach (var file in Directory.EnumerateFiles(FixtureFolder, "*", SearchOption.AllDirectories))
-        {
-            var copy = temp.PathTo("guide", Path.GetRelativePath(FixtureFolder, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.Copy(file, copy);
-        }
-
+        FixtureGuide.CopyTo(temp.PathTo("guide"));
         Compile();
         server = new StaticServer(temp.PathTo("site"), "/guide/");
         return ValueTask.CompletedTask;
@@ -35,8 +29,6 @@ public sealed class KeepingTests(BrowserHouse house) : IAsyncLifetime
         if (server is not null) await server.DisposeAsync();
         temp.Dispose();
     }
-
-    static string FixtureFolder => Repository.PathTo("tests", "GuideGen.Site.Tests", "Fixture");
 
     [Fact]
     public async Task Saving_is_told_with_its_progress_and_with_its_end()
@@ -62,6 +54,8 @@ public sealed class KeepingTests(BrowserHouse house) : IAsyncLifetime
         File.WriteAllText(temp.PathTo("guide", Page), File.ReadAllText(temp.PathTo("guide", Page)).Replace("## What happens", $"## What happens\n\n{Newer}", StringComparison.Ordinal));
         Compile();
         await visit.Page.EvaluateAsync("navigator.serviceWorker.ready.then(r => r.update())");
+        await IsTold(visit, "A newer version of this guide is ready.");
+        await visit.Page.EvaluateAsync("navigator.serviceWorker.dispatchEvent(new MessageEvent('message', { data: { kind: 'kept' } }))");
         await IsTold(visit, "A newer version of this guide is ready.");
 
         await visit.Page.ReloadAsync();

@@ -25,8 +25,9 @@
     take.hidden = false;
   }
 
-  /** @param {MessageEvent<{ kind: string, percent?: number }>} event */
+  /** The browser may bring the news of a finished saving after the offer it leads to: an offer made stays. @param {MessageEvent<{ kind: string, percent?: number }>} event */
   function hear(event) {
+    if (!take.hidden) return;
     if (event.data.kind === "progress") tell(words.saving, event.data.percent);
     if (event.data.kind === "kept") tell(words.kept);
     if (event.data.kind === "full") tell(words.full);
