@@ -14,11 +14,12 @@ static class Axe
 
     /// <summary>What it finds wrong in the page as it stands, each with its place and what would mend it.</summary>
     /// <param name="scope">A selector of the part to look at; the whole page takes some seconds.</param>
-    public static async Task<string[]> Violations(IPage page, string scope = "body")
+    /// <param name="rules">Only these rules of axe-core; all when there are none.</param>
+    public static async Task<string[]> Violations(IPage page, string scope = "html", params string[] rules)
     {
         await page.EvaluateAsync(Script.Value);
         return await page.EvaluateAsync<string[]>(
-            "async scope => (await axe.run(scope, { preload: false, resultTypes: ['violations'] })).violations.flatMap(v => v.nodes.map(n => v.id + ' ' + n.target.join(' ') + ' ' + n.failureSummary))", scope);
+            "async ([scope, rules]) => (await axe.run(scope, { preload: false, resultTypes: ['violations'], ...(rules.length > 0 ? { runOnly: { type: 'rule', values: rules } } : {}) })).violations.flatMap(v => v.nodes.map(n => v.id + ' ' + n.target.join(' ') + ' ' + n.failureSummary))", new object[] { scope, rules });
     }
 
     /// <summary>One line for each rule that is broken, however often.</summary>

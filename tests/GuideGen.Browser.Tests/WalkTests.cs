@@ -1,5 +1,4 @@
 using GuideGen.Testing;
-using Microsoft.Playwright;
 
 namespace GuideGen.Browser.Tests;
 

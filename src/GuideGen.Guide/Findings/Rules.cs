@@ -349,6 +349,9 @@ public static class Rules
         CanBeDismissed = true,
     };
 
+    public static readonly Rule PartCircle = new("part-circle", Error, "Parts that come after each other",
+        "'{0}' comes after '{1}', which comes after '{0}'.", "Break the circle at one of them: a closed circuit is written from where a reader begins, such as the pump.");
+
     // Dismissals
     public static readonly Rule DismissalUnused = new("dismissal-unused", Warning, "A dismissal that dismisses nothing",
         "There is no finding of the rule '{0}' here{1} to dismiss.", "Remove the dismissal.");

@@ -31,6 +31,7 @@ public static class GuideInspector
         new CaseLevelInspection(),
         new SimilarPagesInspection(),
         new PartSpellingInspection(),
+        new PartCircleInspection(),
     ];
 
     /// <returns>What was found while loading and inspecting, without what authors dismissed, in the order of a reader.</returns>

@@ -63,6 +63,8 @@ public sealed class SitePlan
         new SinglePage(Addresses.ListOf(ContentKind.Code), "codes"),
         new SinglePage(Addresses.Conditions, "conditions"),
         new SinglePage(Addresses.Report, "report"),
+        new SinglePage(Addresses.Map, "map"),
+        new SinglePage(Addresses.Record, "record"),
         new SinglePage(Addresses.Weigh, "weigh"),
         new SinglePage(Addresses.CaseForm, "report-a-case"),
         new SinglePage(Addresses.Safety, "safety"),

@@ -111,13 +111,13 @@ public static class BodyRenderer
         if (next > 0) text.ReplaceBy(new LiteralInline(content[next..]));
     }
 
-    /// <summary>A wide table scrolls in its own box, so that the page never does.</summary>
+    /// <summary>A wide table scrolls in its own box, by keys as well, so that the page never does.</summary>
     sealed class ScrollingTableRenderer : HtmlTableRenderer
     {
         protected override void Write(HtmlRenderer renderer, Table table)
         {
             renderer.EnsureLine();
-            renderer.Write("<div class=\"scroller\">");
+            renderer.Write("<div class=\"scroller\" tabindex=\"0\">");
             base.Write(renderer, table);
             renderer.WriteLine("</div>");
         }

@@ -50,6 +50,8 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
         SinglePage { Template: "codes" } => OverviewViews.Codes(view),
         SinglePage { Template: "conditions" } => CodeGroupView.Conditions(view),
         SinglePage { Template: "report" } => OverviewViews.Report(view),
+        SinglePage { Template: "map" } => MapView.Of(view),
+        SinglePage { Template: "record" } => OverviewViews.Record(view),
         SinglePage { Template: "weigh" } => WeighView.Of(view),
         SinglePage { Template: "report-a-case" } => CaseFormView.Of(view),
         SinglePage { Template: "safety" } => OverviewViews.Safety(view),

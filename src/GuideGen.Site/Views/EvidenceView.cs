@@ -75,23 +75,31 @@ static class EvidenceView
         return row;
     }
 
+    /// <summary>How often it is this fault with the sign by which owners found it most often; null for a fault without signs.</summary>
+    public static ScriptObject? Often(ViewContext view, Fault fault) =>
+        SignsOf(view, fault).OrderByDescending(s => s.Cause.Reports.Count).ThenByDescending(s => s.Cause.Mean).FirstOrDefault() is { Cause: not null } most
+            ? new ScriptObject { ["name"] = most.Name, ["href"] = most.Href, ["words"] = InWords(view, most.Cause) }
+            : null;
+
     /// <summary>How often this fault was behind each of its signs, where there are reports.</summary>
-    static IEnumerable<ScriptObject> Signs(ViewContext view, Fault fault)
+    static IEnumerable<ScriptObject> Signs(ViewContext view, Fault fault) =>
+        SignsOf(view, fault).Where(s => s.Cause.Reports.Total > 0).Select(s =>
+        {
+            var row = Share(view, s.Cause, s.Name);
+            row["name"] = s.Name;
+            row["href"] = s.Href;
+            return row;
+        });
+
+    static IEnumerable<(string Name, string? Href, CauseEvidence Cause)> SignsOf(ViewContext view, Fault fault)
     {
         var codes = fault.Codes.Select(c => Sign(c.Key.Value.ToString(), view.Links.ToCode(c.Key.Value), view.Plan.Evidence.Of(c.Key.Value)!));
         var symptoms = fault.Symptoms.Select(s => view.Guide.Symptoms.Find(s.Key.Value)!)
             .Select(s => Sign(s.Name.Value, view.Links.Of(s), view.Plan.Evidence.OfSymptom(s.Origin.Slug)!));
-        return codes.Concat(symptoms).OfType<ScriptObject>();
+        return codes.Concat(symptoms);
 
-        ScriptObject? Sign(string name, string? href, SignEvidence evidence)
-        {
-            var cause = evidence.Summary.Causes.Single(c => c.Id == fault.Origin.Slug);
-            if (cause.Reports.Total == 0) return null;
-            var row = Share(view, cause, name);
-            row["name"] = name;
-            row["href"] = href;
-            return row;
-        }
+        (string Name, string? Href, CauseEvidence Cause) Sign(string name, string? href, SignEvidence evidence) =>
+            (name, href, evidence.Summary.Causes.Single(c => c.Id == fault.Origin.Slug));
     }
 
     static ScriptObject Share(ViewContext view, CauseEvidence cause, string about)
