@@ -14,6 +14,9 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
 {
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 
+    /// <summary>With what was found besides.</summary>
+    public GuideReading With(ImmutableArray<Finding> more) => more.IsEmpty ? this : this with { Findings = FindingList.Sort([.. Findings, .. more]) };
+
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
     public static GuideReading Of(LoadedGuide loaded, DateOnly? today = null)
     {

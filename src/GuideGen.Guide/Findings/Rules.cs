@@ -135,10 +135,10 @@ public static class Rules
     };
 
     public static readonly Rule SectionEmpty = new("section-empty", Error, "A section without text",
-        "The section '{0}' is empty.", "Write it, or say plainly why there is nothing to do.");
+        "The section 'Safety' is empty.", "Write it, or say plainly why there is nothing to do.");
 
     public static readonly Rule SectionOrder = new("section-order", Warning, "Sections in an unusual order",
-        "The section '{0}' stands after '{1}'.", "Owners find their way by the usual order: {2}.")
+        "The section 'Safety' stands after '{0}'.", "Owners find their way by the usual order: {2}.")
     {
         CanBeDismissed = true,
     };
@@ -351,6 +351,25 @@ public static class Rules
 
     public static readonly Rule PartCircle = new("part-circle", Error, "Parts that come after each other",
         "'{0}' comes after '{1}', which comes after '{0}'.", "Break the circle at one of them: a closed circuit is written from where a reader begins, such as the pump.");
+
+    // The guide's own look
+    public static readonly Rule ThemeFile = new("theme-file", Warning, "A file in theme/ that is no piece of a theme",
+        "'{0}' is no piece of a theme.", "Pieces lie in theme/templates (.html), theme/words (.yml), theme/style (.css, .svg) and theme/script (.js). Move or remove it.");
+
+    public static readonly Rule ThemeTemplate = new("theme-template", Error, "A template that cannot be drawn",
+        "This template cannot be drawn: {0}.", "Compare it with the built-in template of the same name, and with the list of what each template is given.");
+
+    public static readonly Rule ThemeAsset = new("theme-asset", Error, "A template that asks for a style or script that is not there",
+        "There is no '{0}' in style/ or script/.", "Add the file to theme/style or theme/script, or correct the name.{1}");
+
+    public static readonly Rule WordsUnknown = new("words-unknown", Warning, "A wording that nothing on the site asks for",
+        "Nothing asks for the wording '{0}'.", "Remove or correct it.{1}");
+
+    public static readonly Rule WordsPlaces = new("words-places", Error, "A wording with a place that nothing fills",
+        "The wording '{0}' has the place {1}, which nothing fills.", "Use the places of the English wording: '{2}'. Two braces stand for one.");
+
+    public static readonly Rule WordsMissing = new("words-missing", Warning, "A language that lacks words of the theme",
+        "In '{0}', {1} of {2} wordings are missing, such as {3}; English stands in their place.", "Add them to theme/words/{0}.yml.");
 
     // Dismissals
     public static readonly Rule DismissalUnused = new("dismissal-unused", Warning, "A dismissal that dismisses nothing",

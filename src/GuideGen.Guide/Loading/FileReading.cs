@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Diagnostics.CodeAnalysis;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
@@ -47,6 +48,9 @@ sealed class FileReading(IGuideFiles files, string path)
         if (PageBodyReader.Read(source, front.BodyStart, Findings, AllowsHtml) is not { } body) return false;
         return shape.TryRead(root, BindingFor(new PageOrigin(kind, slug, source, body)), out value);
     }
+
+    /// <summary>A file that is used as it stands.</summary>
+    public bool TryReadText([NotNullWhen(true)] out SourceText? text) => (text = ReadSource()) is not null;
 
     Binding BindingFor(PageOrigin origin) => new(origin, Findings, References);
 

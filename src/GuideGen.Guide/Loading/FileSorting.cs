@@ -36,7 +36,7 @@ sealed class FileSorting
     public static FileSorting Of(IEnumerable<string> paths, FindingList findings)
     {
         var sorting = new FileSorting(findings);
-        foreach (var path in paths.Where(p => !SingleFiles.Contains(p))) sorting.Take(path);
+        foreach (var path in paths.Where(p => !SingleFiles.Contains(p) && !ThemePieces.IsPiece(p))) sorting.Take(path);
         return sorting;
     }
 

@@ -1,6 +1,6 @@
 namespace GuideGen.Guide.Loading;
 
-/// <summary>The files of a guide in a folder: <c>site-config.yml</c> and everything below <c>content/</c>.</summary>
+/// <summary>The files of a guide in a folder: <c>site-config.yml</c> and everything below <c>content/</c> and <c>theme/</c>.</summary>
 /// <remarks>Hidden files and links that lead elsewhere are not part of a guide.</remarks>
 public sealed class FolderFiles : IGuideFiles
 {
@@ -31,14 +31,13 @@ public sealed class FolderFiles : IGuideFiles
     IEnumerable<string> Find()
     {
         if (File.Exists(Path.Combine(folder, GuideLoader.SettingsFile))) yield return GuideLoader.SettingsFile;
-        var content = Path.Combine(folder, "content");
-        if (!Directory.Exists(content)) yield break;
         var options = new EnumerationOptions
         {
             RecurseSubdirectories = true,
             AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System,
         };
-        foreach (var file in Directory.EnumerateFiles(content, "*", options))
+        string[] parts = ["content", ThemePieces.Folder];
+        foreach (var file in parts.Select(p => Path.Combine(folder, p)).Where(Directory.Exists).SelectMany(p => Directory.EnumerateFiles(p, "*", options)))
         {
             yield return Path.GetRelativePath(folder, file).Replace(Path.DirectorySeparatorChar, '/');
         }

@@ -68,6 +68,7 @@ public sealed class GuideLoader
             Unsure = Unsure(),
             Assets = sorting.Assets,
             Pictures = ReadPictures(),
+            ThemePieces = ReadThemePieces(),
         };
     }
 
@@ -112,6 +113,20 @@ public sealed class GuideLoader
         }).ToList();
         foreach (var (_, _, found) in read) findings.AddRange(found.ToSorted());
         return read.Where(r => r.Picture is not null).ToFrozenDictionary(r => r.Asset, r => r.Picture!);
+    }
+
+    ImmutableSortedDictionary<string, SourceText> ReadThemePieces()
+    {
+        var pieces = ImmutableSortedDictionary.CreateBuilder<string, SourceText>(StringComparer.Ordinal);
+        foreach (var path in files.Paths.Where(ThemePieces.IsPiece))
+        {
+            var reading = new FileReading(files, path);
+            if (ThemePieces.Objection(path) is { } objection) findings.Add(objection);
+            else if (reading.TryReadText(out var text)) pieces.Add(path[(ThemePieces.Folder.Length + 1)..], text);
+            Keep(reading);
+        }
+
+        return pieces.ToImmutable();
     }
 
     /// <summary>One error in the vehicle's file shall not become one for every page that names a variant.</summary>

@@ -42,6 +42,9 @@ public sealed record GuideContent(
     /// <summary>By path relative to content/; without those that cannot be used.</summary>
     public FrozenDictionary<string, Picture> Pictures { get; init; } = FrozenDictionary<string, Picture>.Empty;
 
+    /// <summary>With what the guide changes its look, by path in its folder <c>theme/</c>.</summary>
+    public ImmutableSortedDictionary<string, SourceText> ThemePieces { get; init; } = ImmutableSortedDictionary<string, SourceText>.Empty;
+
     /// <summary>Every entry with a name and an address, kind by kind, slug by slug.</summary>
     public IEnumerable<IGuideEntry> Entries =>
     [

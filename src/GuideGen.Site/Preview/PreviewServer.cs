@@ -23,17 +23,17 @@ public sealed class PreviewServer : IAsyncDisposable
     readonly PreviewAnswers answers;
     readonly PreviewEvents events = new();
     readonly Func<IGuideFiles> open;
-    readonly Theme theme;
+    readonly ThemeFiles theme;
     readonly DateOnly? today;
     readonly Task loop;
     readonly Lock rebuilding = new();
     volatile PreviewSite site = PreviewSite.None;
 
-    PreviewServer(HttpListener listener, int port, Func<IGuideFiles> open, Theme theme, DateOnly? today)
+    PreviewServer(HttpListener listener, int port, Func<IGuideFiles> open, ThemeFiles theme, DateOnly? today)
     {
         (this.listener, this.open, this.theme, this.today) = (listener, open, theme, today);
         Address = new Uri($"http://{IPAddress.Loopback}:{port}/");
-        answers = new PreviewAnswers(() => site, events, Address, theme.Words);
+        answers = new PreviewAnswers(() => site, events, Address);
         Refresh();
         loop = Task.Run(Serve);
     }
@@ -47,7 +47,7 @@ public sealed class PreviewServer : IAsyncDisposable
     /// <param name="port">0 for any that is free.</param>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
     /// <exception cref="IOException">The port is taken.</exception>
-    public static PreviewServer Start(Func<IGuideFiles> open, Theme theme, int port = 0, DateOnly? today = null)
+    public static PreviewServer Start(Func<IGuideFiles> open, ThemeFiles theme, int port = 0, DateOnly? today = null)
     {
         for (var tried = 1; ; tried++)
         {

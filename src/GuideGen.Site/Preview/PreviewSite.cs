@@ -11,16 +11,19 @@ namespace GuideGen.Site.Preview;
 /// <summary>A guide as it stands at one moment: what was found in it, and its site, of which a file is made when it is asked for.</summary>
 /// <param name="Version">Counts the times the guide was read.</param>
 /// <param name="IsGood">False if the guide has errors; the files are then those of the last time it had none.</param>
-sealed record PreviewSite(int Version, ImmutableArray<Finding> Findings, bool IsGood, PreviewFiles? Files)
+/// <param name="Words">In the language of the guide.</param>
+sealed record PreviewSite(int Version, ImmutableArray<Finding> Findings, bool IsGood, PreviewFiles? Files, ThemeWords Words)
 {
-    public static PreviewSite None { get; } = new(0, [], false, null);
+    public static PreviewSite None { get; } = new(0, [], false, null, WordLayers.InEnglish(ThemeFiles.BuiltIn));
 
     /// <summary>Reads the guide anew. Never throws for what an author wrote.</summary>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
-    public PreviewSite Next(IGuideFiles files, Theme theme, DateOnly? today)
+    public PreviewSite Next(IGuideFiles files, ThemeFiles theme, DateOnly? today)
     {
-        var read = GuideReading.Of(GuideLoader.Load(files), today);
-        return new PreviewSite(Version + 1, read.Findings, !read.HasErrors, read.HasErrors ? Files : PreviewFiles.Of(SitePlan.Make(read.Guide), files, theme));
+        var loaded = GuideReading.Of(GuideLoader.Load(files), today);
+        var look = GuideTheme.Of(theme, loaded.Guide);
+        var read = loaded.With(look.Findings);
+        return new PreviewSite(Version + 1, read.Findings, !read.HasErrors, read.HasErrors ? Files : PreviewFiles.Of(SitePlan.Make(read.Guide), files, look.Theme), look.Theme.Words);
     }
 }
 

@@ -27,11 +27,20 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
     public string Draw(PlannedPage page)
     {
         var view = new ViewContext(plan, theme, page.Address);
+        var model = ModelOf(view, page);
+        model["content"] = new HtmlText(theme.Draw(page.Template, model));
+        return theme.Assets.PutInto(theme.Draw("frame", model), view.Links.Root);
+    }
+
+    /// <summary>What the template of a page is given; themes/contract/templates.md lists it.</summary>
+    public ScriptObject ModelOf(PlannedPage page) => ModelOf(new ViewContext(plan, theme, page.Address), page);
+
+    static ScriptObject ModelOf(ViewContext view, PlannedPage page)
+    {
         var model = ViewOf(view, page);
         model["page"] = Frame(view, model, page);
         model["site"] = SiteOf(view);
-        model["content"] = new HtmlText(theme.Draw(page.Template, model));
-        return theme.Assets.PutInto(theme.Draw("frame", model), view.Links.Root);
+        return model;
     }
 
     static ScriptObject ViewOf(ViewContext view, PlannedPage page) => page switch

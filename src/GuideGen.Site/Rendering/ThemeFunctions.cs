@@ -11,17 +11,21 @@ sealed class PieceFunction : ThemeFunction
     public override object Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
     {
         if (arguments is not [string name, ..]) throw new ScriptRuntimeException(callerContext?.Span ?? default, "'piece' needs the name of a template");
+        var page = (ThemeContext)context;
+        if (!page.Theme.Has(name)) throw new ScriptRuntimeException(callerContext?.Span ?? default, $"the theme has no template '{name}'");
+        page.EnterPiece(callerContext?.Span ?? default);
         var scope = new ScriptObject { ["it"] = arguments.Count > 1 ? arguments[1] : null };
         context.PushGlobal(scope);
         context.PushOutput(new StringBuilderOutput());
         try
         {
-            return new HtmlText(((ThemeContext)context).Theme.Draw(name, context));
+            return new HtmlText(page.Theme.Draw(name, context));
         }
         finally
         {
             context.PopOutput();
             context.PopGlobal();
+            page.LeavePiece();
         }
     }
 }

@@ -32,7 +32,7 @@ static class CompileCommand
     {
         var target = new FolderTarget(folder, Environment.ProcessorCount);
         var result = terminal.Progress.Status().Start("…", status =>
-            SiteCompiler.Compile(files, new Theme(ThemeFiles.BuiltIn), target, new StageReport(status), terminal.Today));
+            SiteCompiler.Compile(files, ThemeFiles.BuiltIn, target, new StageReport(status), terminal.Today));
         report.Write(result.Findings);
         report.Say(result.IsWritten
             ? $"{result.Guide.Settings.Title.Value}: {result.Files} files in {folder}"

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using GuideGen.Guide.Loading;
 using GuideGen.Site;
+using GuideGen.Site.Rendering;
 
 namespace GuideGen.Commands;
 
@@ -15,7 +16,8 @@ static class InspectCommand
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
-            var findings = GuideReading.Of(GuideLoader.Load(files), terminal.Today).Findings;
+            var read = GuideReading.Of(GuideLoader.Load(files), terminal.Today);
+            var findings = read.With(GuideTheme.Of(ThemeFiles.BuiltIn, read.Guide).Findings).Findings;
             new FindingReport(terminal, parsed.GetValue(format)!, guide.PrefixOf(parsed)).Write(findings);
             return FindingReport.ExitCodeOf(findings);
         });

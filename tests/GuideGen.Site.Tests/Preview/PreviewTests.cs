@@ -23,7 +23,7 @@ public sealed class PreviewTests : IAsyncDisposable
     {
         var small = Guides.FolderOf(Guides.Small);
         foreach (var file in Directory.EnumerateFiles(small, "*", SearchOption.AllDirectories)) temp.Write(Path.GetRelativePath(small, file), File.ReadAllText(file));
-        server = PreviewServer.Start(() => new FolderFiles(temp.PathTo()), new Theme(ThemeFiles.BuiltIn));
+        server = PreviewServer.Start(() => new FolderFiles(temp.PathTo()), ThemeFiles.BuiltIn);
         client.BaseAddress = server.Address;
         client.Timeout = TimeSpan.FromSeconds(20);
     }
@@ -180,7 +180,7 @@ public sealed class PreviewTests : IAsyncDisposable
 
     [Fact]
     public void A_port_that_is_taken_is_told() =>
-        Assert.Contains("--port", Assert.Throws<IOException>(() => PreviewServer.Start(() => new FolderFiles(temp.PathTo()), new Theme(ThemeFiles.BuiltIn), server.Address.Port)).Message, StringComparison.Ordinal);
+        Assert.Contains("--port", Assert.Throws<IOException>(() => PreviewServer.Start(() => new FolderFiles(temp.PathTo()), ThemeFiles.BuiltIn, server.Address.Port)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void It_writes_nothing_into_the_guide()
