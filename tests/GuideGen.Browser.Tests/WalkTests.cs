@@ -1,4 +1,5 @@
 using GuideGen.Testing;
+using Microsoft.Playwright;
 
 namespace GuideGen.Browser.Tests;
 

@@ -135,10 +135,10 @@ public static class Rules
     };
 
     public static readonly Rule SectionEmpty = new("section-empty", Error, "A section without text",
-        "The section 'Safety' is empty.", "Write it, or say plainly why there is nothing to do.");
+        "The section '{0}' is empty.", "Write it, or say plainly why there is nothing to do.");
 
     public static readonly Rule SectionOrder = new("section-order", Warning, "Sections in an unusual order",
-        "The section 'Safety' stands after '{0}'.", "Owners find their way by the usual order: {2}.")
+        "The section '{0}' stands after '{1}'.", "Owners find their way by the usual order: {2}.")
     {
         CanBeDismissed = true,
     };
@@ -148,13 +148,13 @@ public static class Rules
 
     // Safety
     public static readonly Rule SafetyMissing = new("safety-missing", Error, "A hands-on page without a Safety section",
-        "The section 'Safety' is missing.", "Add '## Safety' before the first hands-on section and say what can hurt someone in this job.");
+        "The section '{0}' is missing.", "Add '## {0}' before the first hands-on section and say what can hurt someone in this job.");
 
     public static readonly Rule SafetyEmpty = new("safety-empty", Error, "A Safety section without text",
-        "The section 'Safety' is empty.", "Say what can hurt someone in this job, and how to avoid it.");
+        "The section '{0}' is empty.", "Say what can hurt someone in this job, and how to avoid it.");
 
     public static readonly Rule SafetyLate = new("safety-late", Error, "A Safety section after hands-on work",
-        "The section 'Safety' stands after '{0}'.", "Move it up: a caution counts before the step, not after it.");
+        "The section '{0}' stands after '{1}'.", "Move it up: a caution counts before the step, not after it.");
 
     public static readonly Rule HazardUnknown = new("hazard-unknown", Error, "A hazard that nobody knows",
         "There is no hazard '{0}'.", "Use one of the built-in hazards or add it to content/hazards.yml.{1}");

@@ -15,6 +15,9 @@ sealed class FileReading(IGuideFiles files, string path)
     /// <summary>True if the guide's settings allow some HTML in its pages.</summary>
     public bool AllowsHtml { get; init; }
 
+    /// <summary>The language of the guide's pages.</summary>
+    public string Language { get; init; } = "en";
+
     public FindingList Findings { get; } = new();
 
     public List<Reference> References { get; } = [];
@@ -46,7 +49,7 @@ sealed class FileReading(IGuideFiles files, string path)
         }
 
         if (PageBodyReader.Read(source, front.BodyStart, Findings, AllowsHtml) is not { } body) return false;
-        return shape.TryRead(root, BindingFor(new PageOrigin(kind, slug, source, body)), out value);
+        return shape.TryRead(root, BindingFor(new PageOrigin(kind, slug, source, body with { Language = Language })), out value);
     }
 
     /// <summary>A file that is used as it stands.</summary>

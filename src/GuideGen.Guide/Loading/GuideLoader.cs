@@ -26,6 +26,7 @@ public sealed class GuideLoader
     readonly List<Reference> references = [];
     readonly FileSorting sorting;
     bool allowsHtml;
+    string language = "en";
 
     GuideLoader(IGuideFiles files)
     {
@@ -45,6 +46,7 @@ public sealed class GuideLoader
     {
         var settings = LoadOne(SettingsFile, GuideShapes.Settings, Fallbacks.Settings, isRequired: true);
         allowsHtml = !settings.Html.IsEmpty;
+        language = settings.Language.Value;
         var vehicle = LoadOne(VehicleFile, GuideShapes.Vehicle, Fallbacks.Vehicle, isRequired: true);
         var own = LoadOne(HazardsFile, GuideShapes.Hazards, [], isRequired: false);
         var terms = LoadOne(TermsFile, GuideShapes.Terms, [], isRequired: false);
@@ -80,7 +82,7 @@ public sealed class GuideLoader
     {
         var read = sorting.FilesOf(kind).AsParallel().AsOrdered().Select(file =>
         {
-            var reading = new FileReading(files, file.Path) { AllowsHtml = allowsHtml };
+            var reading = new FileReading(files, file.Path) { AllowsHtml = allowsHtml, Language = language };
             var isRead = NameKinds.Ending(kind) == ".md"
                 ? reading.TryReadPage(kind, file.Slug, shape, out var value)
                 : reading.TryReadStructure(kind, file.Slug, shape, out value);
@@ -146,7 +148,7 @@ public sealed class GuideLoader
 
     FrozenDictionary<string, Hazard> WithOwn(ImmutableArray<KeyValuePair<Located<string>, Hazard>> own)
     {
-        var all = new Dictionary<string, Hazard>(HazardBook.BuiltIn);
+        var all = new Dictionary<string, Hazard>(HazardBook.In(language));
         foreach (var (slug, hazard) in own)
         {
             if (!all.TryAdd(slug.Value, hazard)) findings.Add(Rules.HazardBuiltIn.At(slug.Span, slug.Value));

@@ -92,6 +92,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
     {
         ["title"] = view.Guide.Settings.Title.Value,
         ["language"] = view.Guide.Settings.Language.Value,
+        ["direction"] = view.Words.Culture.TextInfo.IsRightToLeft ? "rtl" : "ltr",
         ["vehicle"] = view.Guide.Vehicle.Name.Value,
         ["years"] = view.Guide.Vehicle.Years.Value.ToString(),
     };

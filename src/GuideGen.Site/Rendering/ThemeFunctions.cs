@@ -1,4 +1,3 @@
-using System.Globalization;
 using Scriban;
 using Scriban.Runtime;
 using Scriban.Syntax;
@@ -30,14 +29,22 @@ sealed class PieceFunction : ThemeFunction
     }
 }
 
-/// <summary><c>words.x | fill a b</c> puts values into the numbered places of a wording.</summary>
+/// <summary><c>words.x | fill a b</c> puts values into the numbered places of a wording; one that has forms is taken in that of the first value.</summary>
 sealed class FillFunction : ThemeFunction
 {
     public override object Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
     {
-        if (arguments is not [string wording, ..]) throw new ScriptRuntimeException(callerContext?.Span ?? default, "'fill' needs a wording");
-        return string.Format(CultureInfo.InvariantCulture, wording, [.. arguments.Skip(1)]);
+        var words = ((ThemeContext)context).Theme.Words;
+        var wording = arguments switch
+        {
+            [string text, ..] => text,
+            [ScriptObject forms, int number, ..] when forms.Contains(PluralForms.Other) => Form(forms, PluralForms.Of(words.Culture.Name, number)),
+            _ => throw new ScriptRuntimeException(callerContext?.Span ?? default, "'fill' needs a wording"),
+        };
+        return string.Format(words.Culture, wording, [.. arguments.Skip(1)]);
     }
+
+    static string Form(ScriptObject forms, string name) => (string)forms[forms.Contains(name) ? name : PluralForms.Other]!;
 }
 
 abstract class ThemeFunction : IScriptCustomFunction

@@ -36,7 +36,7 @@ sealed partial class WordLayers
             if (guide.ThemePieces.TryGetValue(PathOf(tag), out var own)) layers.Lay(layers.Check(Read(own, findings), findings));
         }
 
-        var missing = layers.english.Keys.Where(k => !layers.given.Contains(k)).Order(StringComparer.Ordinal).ToList();
+        var missing = layers.Needed(language.Value).Where(k => !layers.given.Contains(k)).Order(StringComparer.Ordinal).ToList();
         if (Tags(language.Value)[0] != English && missing.Count > 0) findings.Add(Missing(language, missing, layers.english.Count));
         return new ThemeWords(layers.words, language.Value);
     }
@@ -59,6 +59,21 @@ sealed partial class WordLayers
         missing.Count.ToString(CultureInfo.InvariantCulture),
         all.ToString(CultureInfo.InvariantCulture),
         string.Join(", ", missing.Take(NamedInMessage)));
+
+    /// <summary>All that English has; of wordings that change with a number, the forms of the language.</summary>
+    IEnumerable<string> Needed(string language)
+    {
+        var forms = PluralForms.FormsOf(language);
+        return english.Keys.Where(k => FormedBy(k) is null)
+            .Concat(english.Keys.Where(k => k.EndsWith("." + PluralForms.Other, StringComparison.Ordinal) && FormedBy(k) is not null).SelectMany(k => forms.Select(f => $"{FormedBy(k)}.{f}")));
+    }
+
+    /// <summary>What a form is a form of, or null for what is none.</summary>
+    string? FormedBy(string path)
+    {
+        var dot = path.LastIndexOf('.');
+        return dot > 0 && PluralForms.Names.Contains(path[(dot + 1)..]) && english.ContainsKey($"{path[..dot]}.{PluralForms.Other}") ? path[..dot] : null;
+    }
 
     void Lay(IEnumerable<Wording> layer)
     {
@@ -83,7 +98,7 @@ sealed partial class WordLayers
 
     Finding? Objection(Wording own)
     {
-        if (!english.TryGetValue(own.Path, out var meant)) return Rules.WordsUnknown.At(own.Text.Span, own.Path, NearestName.Question(own.Path, english.Keys));
+        if (!english.TryGetValue(FormedBy(own.Path) is { } formed ? $"{formed}.{PluralForms.Other}" : own.Path, out var meant)) return Rules.WordsUnknown.At(own.Text.Span, own.Path, NearestName.Question(own.Path, english.Keys));
         var places = Places(own.Text.Value);
         return places is { } count && count <= (Places(meant) ?? 0) ? null : Rules.WordsPlaces.At(own.Text.Span, own.Path, places is null ? "{ or }" : $"{{{places - 1}}}", meant);
     }

@@ -64,7 +64,7 @@ public sealed class GuideThemeTests
     }
 
     [Theory]
-    [InlineData("{{ name")]
+    [InlineData("{{ for x in checks }}")]
     [InlineData("{{ nome }}")]
     public void A_site_with_a_broken_template_is_not_written(string text)
     {
