@@ -14,9 +14,6 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
 {
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 
-    /// <summary>With what was found besides.</summary>
-    public GuideReading With(ImmutableArray<Finding> more) => more.IsEmpty ? this : this with { Findings = FindingList.Sort([.. Findings, .. more]) };
-
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
     public static GuideReading Of(LoadedGuide loaded, DateOnly? today = null)
     {
@@ -24,5 +21,14 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
         if (written.HasErrors) return written;
         var built = ComputedTrees.Fill(loaded.Guide);
         return built == loaded.Guide ? written : new GuideReading(built, GuideInspector.Inspect(loaded with { Guide = built }, today));
+    }
+
+    /// <summary>Another edition of a guide that has no errors in its first one.</summary>
+    /// <param name="language">Language tag (BCP 47), one of those that the settings list.</param>
+    /// <returns>With the findings in translated files only.</returns>
+    public static GuideReading In(string language, IGuideFiles files, DateOnly? today = null)
+    {
+        var read = Of(GuideLoader.LoadIn(files, language), today);
+        return read with { Findings = [.. read.Findings.Where(f => Translation.TryParse(f.Span.Path, out var own) && own.Language == language)] };
     }
 }

@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
-using GuideGen.Site.Pictures;
-using GuideGen.Site.Planning;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Writing;
 
@@ -27,31 +25,25 @@ public static class SiteCompiler
     public static CompileResult Compile(IGuideFiles files, ThemeFiles theme, ISiteTarget target, IProgress<CompileStage> report, DateOnly? today = null)
     {
         report.Report(CompileStage.Reading);
-        var loaded = GuideLoader.Load(files);
-        report.Report(CompileStage.Inspecting);
-        var read = GuideReading.Of(loaded, today);
-        if (read.HasErrors) return new CompileResult(read.Guide, read.Findings, 0);
-        var look = GuideTheme.Of(theme, read.Guide);
-        var findings = read.With(look.Findings).Findings;
-        if (look.HasErrors) return new CompileResult(read.Guide, findings, 0);
+        var guide = GuideEditions.Read(files, theme, today);
+        if (guide.HasErrors) return new CompileResult(guide.Guide, guide.Findings, 0);
         report.Report(CompileStage.Writing);
         try
         {
-            return new CompileResult(read.Guide, findings, Write(read.Guide, look.Theme, files, target));
+            return new CompileResult(guide.Guide, guide.Findings, Write(guide.Draw(files), target));
         }
         catch (ThemeException fault) when (fault.Finding is not null)
         {
-            return new CompileResult(read.Guide, FindingList.Sort([.. findings, fault.Finding]), 0);
+            return new CompileResult(guide.Guide, FindingList.Sort([.. guide.Findings, fault.Finding]), 0);
         }
     }
 
     /// <returns>How many files were written.</returns>
-    static int Write(GuideContent guide, Theme theme, IGuideFiles files, ISiteTarget target)
+    static int Write(EditionFiles site, ISiteTarget target)
     {
-        var renderer = new SiteRenderer(SitePlan.Make(guide), theme);
-        var site = renderer.Files().Concat(PictureFiles.Of(guide, files)).ToImmutableArray();
-        target.Write(site, renderer.Closing());
-        return site.Length + 1;
+        var files = site.All().ToImmutableArray();
+        target.Write(files, site.Closing());
+        return files.Length + 1;
     }
 }
 
@@ -59,6 +51,5 @@ public static class SiteCompiler
 public enum CompileStage
 {
     Reading,
-    Inspecting,
     Writing,
 }

@@ -10,7 +10,7 @@ public sealed class RuleExplanationTests
     /// <summary>Their examples cannot be shown as text; FileTests breaks them with bytes.</summary>
     static readonly string[] Told = ["file-too-large", "file-unreadable", "image-large", "image-position", "text-control", "text-encoding"];
 
-    public static TheoryData<string> Shown => new(RuleExplanations.All.Keys.Except(Told).Except(ShownRules.OfTheme).Order(StringComparer.Ordinal));
+    public static TheoryData<string> Shown => new(RuleExplanations.All.Keys.Except(Told).Except(ShownRules.OfLaterStages).Order(StringComparer.Ordinal));
 
     [Fact]
     public void Every_rule_has_a_why_a_bad_and_a_good_example()

@@ -8,8 +8,8 @@ namespace GuideGen.Guide.Tests;
 /// <summary>The examples of rules, laid over the base guide; shared by the tests of the rooms that hold the rules.</summary>
 static class ShownRules
 {
-    /// <summary>These look at the theme, which only a later stage knows; its tests run their examples.</summary>
-    public static readonly string[] OfTheme = ["theme-asset", "theme-template", "words-missing", "words-places", "words-unknown"];
+    /// <summary>These look at the theme or at other editions, which only a later stage knows; its tests run their examples.</summary>
+    public static readonly string[] OfLaterStages = ["theme-asset", "theme-template", "translation-fact", "words-missing", "words-places", "words-unknown"];
 
     public static Dictionary<string, byte[]> Over(Dictionary<string, byte[]> files, ImmutableArray<RuleExample> examples)
     {

@@ -352,6 +352,19 @@ public static class Rules
     public static readonly Rule PartCircle = new("part-circle", Error, "Parts that come after each other",
         "'{0}' comes after '{1}', which comes after '{0}'.", "Break the circle at one of them: a closed circuit is written from where a reader begins, such as the pump.");
 
+    // Editions in other languages
+    public static readonly Rule TranslationFact = new("translation-fact", Error, "A translation that changes more than words",
+        "Only words can differ from '{0}', and this is something else, or not in the same number.", "Leave it out: facts are taken from '{0}'. Lists of steps and answers keep their number and order.");
+
+    public static readonly Rule TranslationAlone = new("translation-alone", Error, "A translation of a page that is not there",
+        "There is no '{0}' that this file could translate.", "Rename it after the page it translates, or write that page first.");
+
+    public static readonly Rule TranslationUnlisted = new("translation-unlisted", Warning, "A translation into a language that has no edition",
+        "The guide has no edition in '{0}', so this file is not used.", "Add the language to also-in in site-config.yml.");
+
+    public static readonly Rule LanguageTwice = new("language-twice", Error, "A language that is listed twice",
+        "The language '{0}' is listed twice.", "Name each language once: the one of the guide under language, the others under also-in.");
+
     // The guide's own look
     public static readonly Rule ThemeFile = new("theme-file", Warning, "A file in theme/ that is no piece of a theme",
         "'{0}' is no piece of a theme.", "Pieces lie in theme/templates (.html), theme/words (.yml), theme/style (.css, .svg) and theme/script (.js). Move or remove it.");

@@ -23,8 +23,12 @@ sealed class SafetyInspection : IInspection
             ? new[] { Rules.SafetyLate.At(safety.Title.Span, safety.Title.Value, handsOn.Title.Value) }
             : [];
         var words = Words.In(page.Origin.Source, body.RunsOf(safety));
-        return [.. late, .. page.Hazards.SelectMany(h => Unmet(guide, h, words))];
+        return [.. late, .. page.Hazards.SelectMany(h => Unmet(guide, PlacedIn(safety, h), words))];
     }
+
+    /// <summary>In a translation the section is at fault, not the original that declares the hazard.</summary>
+    static Located<string> PlacedIn(Section safety, Located<string> hazard) =>
+        hazard.Span.Path == safety.Title.Span.Path ? hazard : hazard with { Span = safety.Title.Span };
 
     static IEnumerable<Finding> Unmet(GuideContent guide, Located<string> declared, IReadOnlyList<Word> words)
     {

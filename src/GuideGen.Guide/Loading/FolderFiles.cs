@@ -1,6 +1,6 @@
 namespace GuideGen.Guide.Loading;
 
-/// <summary>The files of a guide in a folder: <c>site-config.yml</c> and everything below <c>content/</c> and <c>theme/</c>.</summary>
+/// <summary>The files of a guide in a folder: <c>site-config.yml</c>, its translations, and everything below <c>content/</c> and <c>theme/</c>.</summary>
 /// <remarks>Hidden files and links that lead elsewhere are not part of a guide.</remarks>
 public sealed class FolderFiles : IGuideFiles
 {
@@ -30,7 +30,12 @@ public sealed class FolderFiles : IGuideFiles
 
     IEnumerable<string> Find()
     {
-        if (File.Exists(Path.Combine(folder, GuideLoader.SettingsFile))) yield return GuideLoader.SettingsFile;
+        if (!Directory.Exists(folder)) yield break;
+        foreach (var file in Directory.EnumerateFiles(folder, "*.yml").Select(Path.GetFileName).OfType<string>())
+        {
+            if (file == GuideLoader.SettingsFile || (Translation.TryParse(file, out var own) && own.Of == GuideLoader.SettingsFile)) yield return file;
+        }
+
         var options = new EnumerationOptions
         {
             RecurseSubdirectories = true,

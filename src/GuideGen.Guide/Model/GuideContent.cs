@@ -21,6 +21,9 @@ public sealed record GuideContent(
     /// <summary>The built-in hazards and the guide's own, by slug.</summary>
     public required FrozenDictionary<string, Hazard> Hazards { get; init; }
 
+    /// <summary>Tags of the languages in which the guide stands, each an edition of its own; the one it was written in comes first.</summary>
+    public required ImmutableArray<string> Editions { get; init; }
+
     /// <summary>By word, in the order they were written.</summary>
     public required ImmutableArray<KeyValuePair<Located<string>, Term>> Terms { get; init; }
 

@@ -2,8 +2,6 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
-using GuideGen.Site.Pictures;
-using GuideGen.Site.Planning;
 using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Preview;
@@ -20,10 +18,8 @@ sealed record PreviewSite(int Version, ImmutableArray<Finding> Findings, bool Is
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
     public PreviewSite Next(IGuideFiles files, ThemeFiles theme, DateOnly? today)
     {
-        var loaded = GuideReading.Of(GuideLoader.Load(files), today);
-        var look = GuideTheme.Of(theme, loaded.Guide);
-        var read = loaded.With(look.Findings);
-        return new PreviewSite(Version + 1, read.Findings, !read.HasErrors, read.HasErrors ? Files : PreviewFiles.Of(SitePlan.Make(read.Guide), files, look.Theme), look.Theme.Words);
+        var guide = GuideEditions.Read(files, theme, today);
+        return new PreviewSite(Version + 1, guide.Findings, !guide.HasErrors, guide.HasErrors ? Files : PreviewFiles.Of(guide.Draw(files)), guide.First.Look.Theme.Words);
     }
 }
 
@@ -41,11 +37,7 @@ sealed class PreviewFiles
         rest = new(() => ByAddress(all().Where(f => !pages.ContainsKey(f.Address))));
     }
 
-    public static PreviewFiles Of(SitePlan plan, IGuideFiles files, Theme theme)
-    {
-        var renderer = new SiteRenderer(plan, theme);
-        return new PreviewFiles([.. renderer.Pages(), .. PictureFiles.Of(plan.Guide, files)], renderer.Files);
-    }
+    public static PreviewFiles Of(EditionFiles site) => new(site.Pages(), site.All);
 
     /// <returns>Null if the site has no such file.</returns>
     /// <exception cref="ThemeException">A template is broken.</exception>

@@ -10,17 +10,26 @@ namespace GuideGen.Site.Rendering;
 /// <summary>The fifth stage: draws the planned pages. Pages are independent of each other and can be drawn side by side.</summary>
 public sealed class SiteRenderer(SitePlan plan, Theme theme)
 {
+    public GuideContent Guide => plan.Guide;
+
     /// <summary>Every file that follows from the plan and the theme, drawn only when it is asked for.</summary>
     public IEnumerable<SiteFile> Files() =>
     [
         .. Pages(),
-        .. theme.Assets.Files,
-        .. new DataScripts(plan, theme).Files(),
-        WebManifest.Of(plan.Guide, theme.Assets),
-        .. PublishFiles.Of(plan),
+        .. InFolder(
+        [
+            .. theme.Assets.Files,
+            .. new DataScripts(plan, theme).Files(),
+            WebManifest.Of(plan.Guide, theme.Assets),
+            .. PublishFiles.Of(plan),
+        ]),
     ];
 
-    public IEnumerable<SiteFile> Pages() => plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p))));
+    public IEnumerable<SiteFile> Pages() => InFolder(plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p)))));
+
+    /// <summary>The files as they stand in a site with several editions.</summary>
+    public IEnumerable<SiteFile> InFolder(IEnumerable<SiteFile> files) =>
+        plan.Folder.Length == 0 ? files : files.Select(f => new SiteFile(plan.Folder + f.Address, f.Read) { IsOfFirstEdition = false });
 
     public ClosingFile Closing() => ServiceWorker.Of(theme.Files);
 
@@ -85,6 +94,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
             ["improve"] = ImproveLink.Of(view, page),
         };
         PageHead.AddTo(frame, view, page);
+        EditionViews.AddTo(frame, view, page);
         return frame;
     }
 

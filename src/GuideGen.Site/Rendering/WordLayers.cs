@@ -36,8 +36,9 @@ sealed partial class WordLayers
             if (guide.ThemePieces.TryGetValue(PathOf(tag), out var own)) layers.Lay(layers.Check(Read(own, findings), findings));
         }
 
-        var missing = layers.Needed(language.Value).Where(k => !layers.given.Contains(k)).Order(StringComparer.Ordinal).ToList();
-        if (Tags(language.Value)[0] != English && missing.Count > 0) findings.Add(Missing(language, missing, layers.english.Count));
+        var needed = layers.Needed(language.Value).ToList();
+        var missing = needed.Where(k => !layers.given.Contains(k)).Order(StringComparer.Ordinal).ToList();
+        if (Tags(language.Value)[0] != English && missing.Count > 0) findings.Add(Missing(language, missing, needed.Count));
         return new ThemeWords(layers.words, language.Value);
     }
 

@@ -44,8 +44,7 @@ static class CompileCommand
     {
         public void Report(CompileStage value) => status.Status(value switch
         {
-            CompileStage.Reading => "Reading the guide",
-            CompileStage.Inspecting => "Inspecting it",
+            CompileStage.Reading => "Reading and inspecting the guide",
             CompileStage.Writing => "Drawing and writing the site",
             _ => throw new ArgumentOutOfRangeException(nameof(value)),
         });

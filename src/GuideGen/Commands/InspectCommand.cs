@@ -1,5 +1,4 @@
 using System.CommandLine;
-using GuideGen.Guide.Loading;
 using GuideGen.Site;
 using GuideGen.Site.Rendering;
 
@@ -16,8 +15,7 @@ static class InspectCommand
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
-            var read = GuideReading.Of(GuideLoader.Load(files), terminal.Today);
-            var findings = read.With(GuideTheme.Of(ThemeFiles.BuiltIn, read.Guide).Findings).Findings;
+            var findings = GuideEditions.Read(files, ThemeFiles.BuiltIn, terminal.Today).Findings;
             new FindingReport(terminal, parsed.GetValue(format)!, guide.PrefixOf(parsed)).Write(findings);
             return FindingReport.ExitCodeOf(findings);
         });

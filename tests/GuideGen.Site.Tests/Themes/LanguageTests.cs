@@ -85,18 +85,17 @@ public sealed class LanguageTests
     static Overlay In(string language) => new Overlay(Guides.Open(Guides.Small)).Replace("site-config.yml", "language: en-GB", $"language: {language}");
 
     /// <summary>The small guide with German titles of sections, of which one page is written in German throughout.</summary>
-    static Overlay German() => Titled(In("de")).Put("content/faults/charge-air-hose-split.md", """
+    static Overlay German() => Titled(In("de")).Put("content/faults/charge-air-hose-split.md", $$"""
         ---
-        name: Ladeluftschlauch gerissen
-        summary: Der Schlauch öffnet sich unter Last, und Ladedruck entweicht.
+        {{BothLanguages.Words.TrimEnd()}}
         system: air
         codes: { P0299: usually, P1A42: 0.2 }
         symptoms: { reduced-power: always, engine-lamp: sometimes }
         variants: [w20d]
         parts: [charge-air-hose]
         checks: [pressure-test, look-over]
-        drive: gently
         belief: 8
+        drive: gently
         repair:
           own-hours: 0.75
           workshop-hours: 1.25
@@ -104,25 +103,7 @@ public sealed class LanguageTests
         hazards: [hot-parts]
         reviewed: 2026-05-02
         ---
-        ## Sicherheit
-
-        Verkeile die Räder und lass den heißen Motor eine Stunde abkühlen.
-
-        ## Was geschieht
-
-        Der Schlauch reißt an der Schelle.
-
-        ## Sich vergewissern
-
-        Sieh den Schlauch an.
-
-        ## Beheben
-
-        1. Setze den neuen Schlauch ein.
-
-        ## Nachweisen
-
-        Der Ladedruck folgt dem Sollwert.
+        {{BothLanguages.Text}}
         """);
 
     static Overlay Titled(Overlay guide)
