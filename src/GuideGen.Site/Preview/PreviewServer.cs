@@ -25,6 +25,7 @@ public sealed class PreviewServer : IAsyncDisposable
     readonly Func<IGuideFiles> open;
     readonly ThemeFiles theme;
     readonly DateOnly? today;
+    readonly CancellationTokenSource closing = new();
     readonly Task loop;
     readonly Lock rebuilding = new();
     volatile PreviewSite site = PreviewSite.None;
@@ -85,23 +86,26 @@ public sealed class PreviewServer : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         events.Dispose();
+        await closing.CancelAsync();
         listener.Stop();
         await loop;
         listener.Close();
+        closing.Dispose();
     }
 
     async Task Serve()
     {
-        while (listener.IsListening)
+        while (!closing.IsCancellationRequested)
         {
             try
             {
-                var context = await listener.GetContextAsync();
+                // A listener that is stopped in just the moment in which it is asked never answers.
+                var context = await listener.GetContextAsync().WaitAsync(closing.Token);
                 _ = Task.Run(() => answers.Answer(context));
             }
-            catch (Exception fault) when (fault is HttpListenerException or ObjectDisposedException or InvalidOperationException)
+            catch (Exception fault) when (fault is HttpListenerException or ObjectDisposedException or InvalidOperationException or OperationCanceledException)
             {
-                // The server was stopped, or a client went away before it had asked.
+                // The server is stopped, or a client went away before it had asked.
             }
         }
     }
