@@ -30,7 +30,7 @@ public sealed partial class BrowserHouse : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         var files = new FolderFiles(Repository.Root);
-        var result = SiteCompiler.Compile(files, new Theme(ThemeFiles.BuiltIn), new FolderTarget(SiteFolder, Environment.ProcessorCount), new Unheard());
+        var result = SiteCompiler.Compile(files, ThemeFiles.BuiltIn, new FolderTarget(SiteFolder, Environment.ProcessorCount), new Unheard());
         Assert.True(result.IsWritten, "the demo guide has errors: " + string.Join("; ", result.Findings.Select(f => $"{f.Span}: {f.Message}")));
         server = new StaticServer(SiteFolder, "/club/guide/");
         playwright = await Playwright.CreateAsync();

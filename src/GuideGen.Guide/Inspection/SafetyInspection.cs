@@ -16,15 +16,19 @@ sealed class SafetyInspection : IInspection
     static IEnumerable<Finding> Inspect(GuideContent guide, IHandsOnPage page)
     {
         var body = page.Origin.Body;
-        if (body.Find(SectionPlan.Safety) is not { } safety) return [Rules.SafetyMissing.At(page.Origin.Source.Bottom)];
-        if (body.IsEmpty(safety)) return [Rules.SafetyEmpty.At(safety.Title.Span)];
+        if (body.Find(SectionPlan.Safety) is not { } safety) return [Rules.SafetyMissing.At(page.Origin.Source.Bottom, SectionTitles.In(body.Language, SectionPlan.Safety))];
+        if (body.IsEmpty(safety)) return [Rules.SafetyEmpty.At(safety.Title.Span, safety.Title.Value)];
         var handsOn = HandsOnSections(page).MinBy(s => s.Start);
         var late = handsOn is not null && handsOn.Start < safety.Start
-            ? new[] { Rules.SafetyLate.At(safety.Title.Span, handsOn.Title.Value) }
+            ? new[] { Rules.SafetyLate.At(safety.Title.Span, safety.Title.Value, handsOn.Title.Value) }
             : [];
         var words = Words.In(page.Origin.Source, body.RunsOf(safety));
-        return [.. late, .. page.Hazards.SelectMany(h => Unmet(guide, h, words))];
+        return [.. late, .. page.Hazards.SelectMany(h => Unmet(guide, PlacedIn(safety, h), words))];
     }
+
+    /// <summary>In a translation the section is at fault, not the original that declares the hazard.</summary>
+    static Located<string> PlacedIn(Section safety, Located<string> hazard) =>
+        hazard.Span.Path == safety.Title.Span.Path ? hazard : hazard with { Span = safety.Title.Span };
 
     static IEnumerable<Finding> Unmet(GuideContent guide, Located<string> declared, IReadOnlyList<Word> words)
     {

@@ -84,7 +84,7 @@ public static class BodyRenderer
         {
             foreach (var (cell, column) in row.OfType<TableCell>().Zip(table.ColumnDefinitions))
             {
-                if (column.Alignment is TableColumnAlign.Right) cell.GetAttributes().AddClass("align-right");
+                if (column.Alignment is TableColumnAlign.Right) cell.GetAttributes().AddClass("align-end");
                 if (column.Alignment is TableColumnAlign.Center) cell.GetAttributes().AddClass("align-centre");
             }
         }
