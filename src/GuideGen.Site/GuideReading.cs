@@ -22,4 +22,13 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
         var built = ComputedTrees.Fill(loaded.Guide);
         return built == loaded.Guide ? written : new GuideReading(built, GuideInspector.Inspect(loaded with { Guide = built }, today));
     }
+
+    /// <summary>Another edition of a guide that has no errors in its first one.</summary>
+    /// <param name="language">Language tag (BCP 47), one of those that the settings list.</param>
+    /// <returns>With the findings in translated files only.</returns>
+    public static GuideReading In(string language, IGuideFiles files, DateOnly? today = null)
+    {
+        var read = Of(GuideLoader.LoadIn(files, language), today);
+        return read with { Findings = [.. read.Findings.Where(f => Translation.TryParse(f.Span.Path, out var own) && own.Language == language)] };
+    }
 }

@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
-using GuideGen.Site.Pictures;
-using GuideGen.Site.Planning;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Writing;
 
@@ -19,23 +17,33 @@ public sealed record CompileResult(GuideContent Guide, ImmutableArray<Finding> F
 /// <summary>The whole job: a folder of content becomes a site.</summary>
 public static class SiteCompiler
 {
+    /// <param name="theme">The built-in look; the guide may bring pieces of its own.</param>
     /// <param name="target">Written only if no finding is an error.</param>
     /// <param name="report">Told what is being done, in the order of the stages.</param>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with. Nothing of it comes into the site.</param>
     /// <exception cref="SiteRefusedException">The target is not ours to write.</exception>
-    public static CompileResult Compile(IGuideFiles files, Theme theme, ISiteTarget target, IProgress<CompileStage> report, DateOnly? today = null)
+    public static CompileResult Compile(IGuideFiles files, ThemeFiles theme, ISiteTarget target, IProgress<CompileStage> report, DateOnly? today = null)
     {
         report.Report(CompileStage.Reading);
-        var loaded = GuideLoader.Load(files);
-        report.Report(CompileStage.Inspecting);
-        var read = GuideReading.Of(loaded, today);
-        if (read.HasErrors) return new CompileResult(read.Guide, read.Findings, 0);
+        var guide = GuideEditions.Read(files, theme, today);
+        if (guide.HasErrors) return new CompileResult(guide.Guide, guide.Findings, 0);
         report.Report(CompileStage.Writing);
-        var plan = SitePlan.Make(read.Guide);
-        var renderer = new SiteRenderer(plan, theme);
-        var site = renderer.Files().Concat(PictureFiles.Of(read.Guide, files)).ToImmutableArray();
-        target.Write(site, renderer.Closing());
-        return new CompileResult(read.Guide, read.Findings, site.Length + 1);
+        try
+        {
+            return new CompileResult(guide.Guide, guide.Findings, Write(guide.Draw(files), target));
+        }
+        catch (ThemeException fault) when (fault.Finding is not null)
+        {
+            return new CompileResult(guide.Guide, FindingList.Sort([.. guide.Findings, fault.Finding]), 0);
+        }
+    }
+
+    /// <returns>How many files were written.</returns>
+    static int Write(EditionFiles site, ISiteTarget target)
+    {
+        var files = site.All().ToImmutableArray();
+        target.Write(files, site.Closing());
+        return files.Length + 1;
     }
 }
 
@@ -43,6 +51,5 @@ public static class SiteCompiler
 public enum CompileStage
 {
     Reading,
-    Inspecting,
     Writing,
 }

@@ -11,6 +11,7 @@ var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
     ["look-up"] = LookUpBenchmark.Run,
     ["reading"] = ReadingBenchmark.Run,
     ["search"] = SearchBenchmark.Run,
+    ["search-browser"] = SearchBenchmark.RunBrowser,
     ["trees"] = TreeBenchmark.Run,
 };
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using GuideGen.Browser.Tests;
 using GuideGen.Guide.Loading;
 using GuideGen.Site;
@@ -11,7 +12,7 @@ using Microsoft.Playwright;
 namespace GuideGen.Browser.Tests;
 
 /// <summary>One browser and one compiled demo guide for all tests, reachable as files and over a server.</summary>
-public sealed class BrowserHouse : IAsyncLifetime
+public sealed partial class BrowserHouse : IAsyncLifetime
 {
     public const string FromFile = "file";
     public const string FromServer = "server";
@@ -22,13 +23,14 @@ public sealed class BrowserHouse : IAsyncLifetime
     IPlaywright? playwright;
     IBrowser? browser;
     StaticServer? server;
+    string[]? extremes;
 
     string SiteFolder => temp.PathTo("site");
 
     public async ValueTask InitializeAsync()
     {
         var files = new FolderFiles(Repository.Root);
-        var result = SiteCompiler.Compile(files, new Theme(ThemeFiles.BuiltIn), new FolderTarget(SiteFolder, Environment.ProcessorCount), new Unheard());
+        var result = SiteCompiler.Compile(files, ThemeFiles.BuiltIn, new FolderTarget(SiteFolder, Environment.ProcessorCount), new Unheard());
         Assert.True(result.IsWritten, "the demo guide has errors: " + string.Join("; ", result.Findings.Select(f => $"{f.Span}: {f.Message}")));
         server = new StaticServer(SiteFolder, "/club/guide/");
         playwright = await Playwright.CreateAsync();
@@ -55,17 +57,25 @@ public sealed class BrowserHouse : IAsyncLifetime
         return new Visit(context, await context.NewPageAsync(), root);
     }
 
-    /// <summary>The first page of every kind, by its address, and every page that stands once.</summary>
-    public IEnumerable<string> OneOfEveryKind() =>
-        Directory.EnumerateFiles(SiteFolder, "*.html", SearchOption.AllDirectories)
-            .Select(f => Path.GetRelativePath(SiteFolder, f).Replace('\\', '/'))
+    /// <summary>Of every kind of page the longest and the shortest: what is right for both is right between them.</summary>
+    public IEnumerable<string> ExtremesOfEveryKind() => extremes ??=
+    [
+        .. Directory.EnumerateFiles(SiteFolder, "*.html", SearchOption.AllDirectories)
             .Order(StringComparer.Ordinal)
-            .GroupBy(a => a.Contains('/', StringComparison.Ordinal) ? a.Split('/')[0] : a)
-            .Select(g => g.First());
+            .GroupBy(f => KindOf().Match(File.ReadAllText(f)).Groups[1].Value)
+            .SelectMany(g => g.OrderBy(f => new FileInfo(f).Length).ToList() is { Count: > 1 } all ? [all[0], all[^1]] : g.ToList())
+            .Select(f => Path.GetRelativePath(SiteFolder, f).Replace('\\', '/')),
+    ];
+
+    /// <summary>The size of a file of the site in bytes.</summary>
+    public long Size(string address) => new FileInfo(Path.Combine(SiteFolder, address)).Length;
 
     /// <summary>The addresses of all pages in a folder of the site, in order.</summary>
     public static IEnumerable<string> AddressesOf(string folder) =>
         Directory.EnumerateFiles(Repository.PathTo("content", folder)).Select(f => $"{folder}/{Path.GetFileNameWithoutExtension(f)}.html").Order(StringComparer.Ordinal);
+
+    [GeneratedRegex("<body class=\"on-([a-z-]+)")]
+    private static partial Regex KindOf();
 
     public sealed class Unheard : IProgress<CompileStage>
     {

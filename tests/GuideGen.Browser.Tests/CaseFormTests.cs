@@ -50,7 +50,7 @@ public sealed class CaseFormTests(BrowserHouse house)
         await page.FillAsync("input[name=distance]", "143,000");
         await page.GetByText("2.0 turbo-diesel", new() { Exact = true }).ClickAsync();
         await page.FillAsync("textarea[name=codes]", "P0299 confirmed\nP0101 pending");
-        await page.GetByText("Something you feel").ClickAsync();
+        await page.GetByText("It drives otherwise").ClickAsync();
         await page.Locator("label:has(input[name='reduced-power'][value='present'])").ClickAsync();
         await page.FillAsync("textarea[name=changed]", "Charge-air hose\nTwo clips: 60-80 mm");
         await page.FillAsync("textarea[name=note]", "It said \"pop\", then: no boost.");

@@ -95,6 +95,27 @@ public sealed class FindBoxTests(BrowserHouse house)
         visit.IsClean();
     }
 
+    [Theory, InlineData(ColorScheme.Light), InlineData(ColorScheme.Dark)]
+    public async Task The_open_box_is_accessible_with_results_with_a_choice_and_with_none(ColorScheme scheme)
+    {
+        await using var visit = await house.Visit(BrowserHouse.FromFile, new() { ColorScheme = scheme, ViewportSize = new() { Width = 390, Height = 844 } });
+        await visit.Open("index.html");
+        await visit.Page.FillAsync(Box, "turbo hose");
+        await First(visit);
+        var wrong = (await Axe.Violations(visit.Page)).ToList();
+        await visit.Page.Keyboard.PressAsync("ArrowDown");
+        wrong.AddRange(await Axe.Violations(visit.Page, "#_find"));
+        await visit.Page.FillAsync(Box, "po299");
+        await visit.Page.Locator(Choices + "[data-href*=p0299]").First.WaitForAsync();
+        wrong.AddRange(await Axe.Violations(visit.Page, "#_find"));
+        await visit.Page.FillAsync(Box, "termostat");
+        await visit.Page.Locator(Status + ":not(:empty)").WaitForAsync();
+        wrong.AddRange(await Axe.Violations(visit.Page, "#_find"));
+
+        Axe.IsContent(wrong);
+        visit.IsClean();
+    }
+
     [Fact]
     public async Task What_is_not_found_is_said_as_text_and_never_becomes_markup()
     {

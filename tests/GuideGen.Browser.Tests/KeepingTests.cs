@@ -115,5 +115,5 @@ public sealed class KeepingTests(BrowserHouse house) : IAsyncLifetime
         await visit.Page.WaitForFunctionAsync("() => navigator.serviceWorker.controller !== null", null, new() { Timeout = 60_000 });
 
     void Compile() => Assert.True(
-        SiteCompiler.Compile(new FolderFiles(temp.PathTo("guide")), new Theme(ThemeFiles.BuiltIn), new FolderTarget(temp.PathTo("site"), 1), new BrowserHouse.Unheard()).IsWritten);
+        SiteCompiler.Compile(new FolderFiles(temp.PathTo("guide")), ThemeFiles.BuiltIn, new FolderTarget(temp.PathTo("site"), 1), new BrowserHouse.Unheard()).IsWritten);
 }

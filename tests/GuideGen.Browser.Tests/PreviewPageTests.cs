@@ -22,7 +22,7 @@ public sealed class PreviewPageTests(BrowserHouse house) : IAsyncLifetime
     public ValueTask InitializeAsync()
     {
         FixtureGuide.CopyTo(temp.PathTo());
-        server = PreviewServer.Start(() => new FolderFiles(temp.PathTo()), new Theme(ThemeFiles.BuiltIn));
+        server = PreviewServer.Start(() => new FolderFiles(temp.PathTo()), ThemeFiles.BuiltIn);
         following = Follow();
         return ValueTask.CompletedTask;
     }

@@ -17,7 +17,7 @@ public sealed class SingleFileTests(BrowserHouse house) : IDisposable
     public async Task It_asks_for_nothing_and_its_links_lead_to_its_pages()
     {
         var file = temp.PathTo("guide.html");
-        SiteCompiler.Compile(new FolderFiles(Repository.Root), new Theme(ThemeFiles.BuiltIn), new SingleFileTarget(file, Environment.ProcessorCount), new BrowserHouse.Unheard());
+        SiteCompiler.Compile(new FolderFiles(Repository.Root), ThemeFiles.BuiltIn, new SingleFileTarget(file, Environment.ProcessorCount), new BrowserHouse.Unheard());
         await using var visit = await house.Visit(BrowserHouse.FromFile);
         var requests = new List<string>();
         visit.Page.Request += (_, request) => requests.Add(request.Url);

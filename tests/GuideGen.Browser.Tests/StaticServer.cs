@@ -1,9 +1,10 @@
+using System.IO.Compression;
 using System.Net;
 using System.Net.Sockets;
 
 namespace GuideGen.Browser.Tests;
 
-/// <summary>Serves a folder on loopback below a path of its own, as a plain web host does: files, types and 404, nothing else.</summary>
+/// <summary>Serves a folder on loopback below a path of its own, as a plain web host does: files, types, packed where the browser takes it, and 404.</summary>
 sealed class StaticServer : IAsyncDisposable
 {
     static readonly Dictionary<string, string> Types = new()
@@ -13,6 +14,7 @@ sealed class StaticServer : IAsyncDisposable
         [".js"] = "text/javascript; charset=utf-8",
         [".svg"] = "image/svg+xml",
         [".txt"] = "text/plain; charset=utf-8",
+        [".webmanifest"] = "application/manifest+json",
     };
 
     readonly HttpListener listener = new();
@@ -60,12 +62,26 @@ sealed class StaticServer : IAsyncDisposable
         if (path.Length == 0 || path.EndsWith('/')) file = Path.Combine(file, "index.html");
         var response = context.Response;
         var isThere = file.StartsWith(folder, StringComparison.Ordinal) && File.Exists(file);
+        var isPacked = isThere && Types.ContainsKey(Path.GetExtension(file)) && context.Request.Headers["Accept-Encoding"]?.Contains("gzip", StringComparison.Ordinal) == true;
         var bytes = isThere ? await File.ReadAllBytesAsync(file) : [];
+        if (isPacked)
+        {
+            bytes = Packed(bytes);
+            response.AddHeader("Content-Encoding", "gzip");
+        }
+
         response.StatusCode = isThere ? 200 : 404;
         response.ContentType = Types.GetValueOrDefault(Path.GetExtension(file), "application/octet-stream");
         response.ContentLength64 = bytes.Length;
         await response.OutputStream.WriteAsync(bytes);
         response.Close();
+    }
+
+    static byte[] Packed(byte[] bytes)
+    {
+        using var packed = new MemoryStream();
+        using (var gzip = new GZipStream(packed, CompressionLevel.Optimal)) gzip.Write(bytes);
+        return packed.ToArray();
     }
 
     static int FreePort()

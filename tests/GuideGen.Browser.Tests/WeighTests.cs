@@ -17,7 +17,7 @@ public sealed class WeighTests(BrowserHouse house)
         await visit.Page.FillAsync("#_weigh-code", "Stored DTCs: P0299, P0101;");
         await visit.Page.Locator("#_weigh .add-code button").ClickAsync();
         await visit.Page.Locator("#_weigh-codes fieldset").Nth(1).WaitForAsync();
-        await visit.Page.GetByText("Something you feel").ClickAsync();
+        await visit.Page.GetByText("It drives otherwise").ClickAsync();
         await Answer(visit, "reduced-power", "present");
         await visit.Page.GetByText("Something you see").ClickAsync();
         await Answer(visit, "black-smoke", "absent");

@@ -83,7 +83,7 @@ public sealed class FileTests
         var folder = Directory.CreateTempSubdirectory("guide-").FullName;
         try
         {
-            string[] files = ["site-config.yml", "README.md", "content/vehicle.yml", "content/faults/b/x.md", "content/faults/a.md", "content/.draft/y.md", "content/faults/.z.md"];
+            string[] files = ["site-config.yml", "site-config.de.yml", "README.md", "notes.yml", "content/vehicle.yml", "content/faults/b/x.md", "content/faults/a.md", "content/.draft/y.md", "content/faults/.z.md"];
             foreach (var file in files)
             {
                 Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(folder, file))!);
@@ -93,7 +93,7 @@ public sealed class FileTests
             File.CreateSymbolicLink(Path.Combine(folder, "content", "faults", "link.md"), Path.Combine(folder, "README.md"));
             var found = new FolderFiles(folder);
 
-            Assert.Equal(["content/faults/a.md", "content/faults/b/x.md", "content/vehicle.yml", "site-config.yml"], found.Paths.Order(StringComparer.Ordinal));
+            Assert.Equal(["content/faults/a.md", "content/faults/b/x.md", "content/vehicle.yml", "site-config.de.yml", "site-config.yml"], found.Paths.Order(StringComparer.Ordinal));
             Assert.True(found.TryRead("content/faults/a.md", out var bytes, out _));
             Assert.Equal("x"u8.ToArray(), bytes);
             Assert.False(found.TryRead("content/faults/gone.md", out _, out var why));

@@ -62,7 +62,8 @@ public sealed class HouseTests
     [InlineData(typeof(ProofEvidence), "none, measured, swapped-back")]
     [InlineData(typeof(SignalCount), "strongest, shared, joint")]
     [InlineData(typeof(UnitSystem), "metric, imperial")]
-    [InlineData(typeof(Sense), "lamp, feel, hear, see, smell")]
+    [InlineData(typeof(FlowPath), "intake-air, exhaust, recirculation, reductant, fuel, coolant, current, signals, cabin-air, drive-line, brakes")]
+    [InlineData(typeof(Sense), "lamp, starting, driving, feel, hear, see, smell")]
     [InlineData(typeof(ExampleForm), "lines, change, whole, removed, told")]
     public void An_enum_that_is_only_read_has_a_word_for_each_value(Type type, string words)
     {
@@ -78,7 +79,7 @@ public sealed class HouseTests
         Type[] covered =
         [
             typeof(ContentKind), typeof(NameKind), typeof(DriveAdvice), typeof(SignalWord), typeof(Severity),
-            typeof(CodeScan), typeof(CodeState), typeof(CodesAfter), typeof(ProofEvidence), typeof(Sense), typeof(SignalCount), typeof(ExampleForm), typeof(UnitSystem),
+            typeof(CodeScan), typeof(CodeState), typeof(CodesAfter), typeof(ProofEvidence), typeof(Sense), typeof(SignalCount), typeof(ExampleForm), typeof(UnitSystem), typeof(FlowPath),
         ];
 
         Assert.Equal(covered.Select(t => t.Name).Order(StringComparer.Ordinal), Types.Where(t => t.IsEnum).Select(t => t.Name).Order(StringComparer.Ordinal));

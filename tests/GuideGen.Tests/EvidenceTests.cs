@@ -29,7 +29,8 @@ public sealed class EvidenceTests : IDisposable
     {
         Tool.CopyGuide(temp);
         Change("faults/charge-air-hose-split.md", t => t.Replace("reviewed: 2026", "reviewed: 2021", StringComparison.Ordinal) + "\nThe hose clip bolt is tightened to 8 Nm.\n");
-        Change("faults/battery-earth-loose.md", t => t + "\nThe clip bolt 12 Nm.\n");
+        Change("checks/pressure-test.md", t => t + "\nThe clip bolt 12 Nm.\n");
+        Change("faults/battery-earth-loose.md", t => t + "\nThe clip bolt 6 Nm: another clip, for the page is not about the hose.\n");
         Change("parts/charge-air-hose.md", t => t.Replace("system:", "superseded-by: new-hose\nsystem:", StringComparison.Ordinal));
         temp.Write("guide/content/parts/new-hose.md", File.ReadAllText(temp.PathTo("guide/content/parts/charge-air-hose.md")).Replace("superseded-by: new-hose\n", "", StringComparison.Ordinal));
 
@@ -40,6 +41,41 @@ public sealed class EvidenceTests : IDisposable
         Assert.Contains("content/faults/charge-air-hose-split.md", Column(json, "stale-reviews", "page"));
         Assert.Equal(["charge-air-hose"], Column(json, "superseded-parts", "part").Distinct());
         Assert.Equal(["clip bolt"], Column(json, "torques-differ", "bolt"));
+        Assert.Equal(["12 Nm"], Column(json, "torques-differ", "torque"));
+    }
+
+    [Theory]
+    [InlineData("to-safety", "no-hurry", true)]
+    [InlineData("stop-now", "gently", true)]
+    [InlineData("to-safety", "gently", false)] // one step: the symptom speaks for all its causes
+    [InlineData("gently", "no-hurry", false)] // with neither the journey ends
+    public void A_symptom_much_milder_than_a_plausible_cause_is_a_contradiction(string fault, string symptom, bool listed)
+    {
+        Tool.CopyGuide(temp);
+        Change("faults/charge-air-hose-split.md", t => t.Replace("drive: gently", "drive: " + fault, StringComparison.Ordinal));
+        Change("symptoms/reduced-power.md", t => t.Replace("drive: gently", "drive: " + symptom, StringComparison.Ordinal));
+        Change("symptoms/engine-lamp.md", t => t.Replace("drive: no-hurry", "drive: to-safety", StringComparison.Ordinal));
+
+        Assert.Equal(listed ? ["reduced-power"] : [], Drives());
+    }
+
+    [Fact]
+    public void A_far_fetched_cause_is_no_contradiction_however_grave()
+    {
+        Tool.CopyGuide(temp);
+        Change("faults/battery-earth-loose.md", t => t
+            .Replace("drive: no-hurry", "drive: stop-now", StringComparison.Ordinal)
+            .Replace("belief: 2.5", "belief: 0.01", StringComparison.Ordinal));
+
+        Assert.Empty(Drives());
+    }
+
+    IEnumerable<string?> Drives()
+    {
+        var run = Tool.Run(temp.PathTo(), "evidence", "guide", "--format", "json", "--today", "2026-06-01");
+        Assert.Equal((0, ""), (run.Code, run.Error));
+        using var json = JsonDocument.Parse(run.Out);
+        return [.. Column(json, "drive-differs", "symptom")];
     }
 
     [Theory]

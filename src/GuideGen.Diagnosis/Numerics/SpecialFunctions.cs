@@ -54,9 +54,13 @@ internal static class SpecialFunctions
             return 0;
         if (p >= 1)
             return 1;
-        double low = 0, high = 1, x = a / (a + b);
         double logScale = LogGamma(a + b) - LogGamma(a) - LogGamma(b);
-        for (int step = 0; step < 200 && high - low > 1e-17; step++)
+        // So near to 0 the first term x^a / a of the series is the whole function (DLMF 8.17.7), and halving would never get there.
+        double nearZero = Math.Exp((Math.Log(p * a) - logScale) / a);
+        if (nearZero < 1e-12)
+            return nearZero;
+        double low = 0, high = 1, x = a / (a + b);
+        for (int step = 0; step < 200 && high - low > 1e-16 * high; step++)
         {
             double miss = RegularisedBeta(x, a, b) - p;
             if (miss > 0)

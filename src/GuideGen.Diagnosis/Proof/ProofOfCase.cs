@@ -37,6 +37,25 @@ public sealed record ProofOfCase(ProofLevel Level, ImmutableArray<ProofNeed> Mis
             : new(ProofLevel.Claimed, [ProofNeed.SomeVerification]);
     }
 
+    /// <summary>What keeps a case from a level; nothing if it reaches that level or a higher one.</summary>
+    public static ImmutableArray<ProofNeed> Lacks(ProofFacts facts, ProofLevel level)
+    {
+        if (Of(facts).Level >= level)
+            return [];
+        if (level >= ProofLevel.Confirmed)
+        {
+            var unmet = Confirmation.Where(c => !c.Met(facts)).Select(c => c.Need);
+            return level == ProofLevel.Proved && facts.Evidence == PartEvidence.None ? [.. unmet, ProofNeed.IndependentEvidence] : [.. unmet];
+        }
+
+        ImmutableArray<ProofNeed> contrary =
+        [
+            .. facts.CodesAfter == CodesAfter.Back ? [ProofNeed.NoCodes] : Array.Empty<ProofNeed>(),
+            .. facts.SymptomGone == false ? [ProofNeed.SymptomGone] : Array.Empty<ProofNeed>(),
+        ];
+        return contrary.IsEmpty ? [ProofNeed.SomeVerification] : contrary;
+    }
+
     static bool Verified(ProofFacts facts)
     {
         bool monitor = facts.MonitorPasses > 0 && facts.CodesAfter != CodesAfter.Pending;

@@ -47,7 +47,12 @@ public sealed record CauseRanking(ImmutableArray<RankedCause> Causes)
     /// <summary>Probabilities in the order of the model's hypotheses.</summary>
     internal static double[] Posterior(RankingModel model, ImmutableArray<EvidenceTerm> terms)
     {
-        double[] logs = [.. model.Hypotheses.Select((h, i) => Math.Log(h.Prior) + terms.Sum(t => t.Logs[i]))];
+        double[] logs = new double[model.Hypotheses.Length];
+        foreach (EvidenceTerm term in terms)
+            for (int h = 0; h < logs.Length; h++)
+                logs[h] += term.Logs[h];
+        for (int h = 0; h < logs.Length; h++)
+            logs[h] += Math.Log(model.Hypotheses[h].Prior);
         double top = logs.Max();
         double[] weights = [.. logs.Select(l => Math.Exp(l - top))];
         double sum = weights.Sum();

@@ -23,7 +23,22 @@ internal static class EvidenceTerms
     static IEnumerable<EvidenceTerm> Single(Finding finding, Answers answers)
     {
         if (answers.Findings.TryGetValue(finding.Id, out bool present))
-            yield return new(finding.Id, [.. finding.Likelihoods.Select(l => Math.Log(present ? l : 1 - l))]);
+            yield return new(finding.Id, Logs(finding.Likelihoods, present));
+    }
+
+    // Most hypotheses of a row share one stray rate, whose logarithm is taken once.
+    static double[] Logs(ImmutableArray<double> likelihoods, bool present)
+    {
+        double[] logs = new double[likelihoods.Length];
+        double known = double.NaN, log = 0;
+        for (int h = 0; h < logs.Length; h++)
+        {
+            if (likelihoods[h] != known)
+                (known, log) = (likelihoods[h], Math.Log(present ? likelihoods[h] : 1 - likelihoods[h]));
+            logs[h] = log;
+        }
+
+        return logs;
     }
 
     static IEnumerable<EvidenceTerm> Group(FindingGroup group, ImmutableArray<Finding> members, Answers answers)

@@ -1,12 +1,18 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace GuideGen.Diagnosis.Ranking;
 
 internal static class Likelihood
 {
     /// <summary>Keeps yes-or-no likelihoods inside [0.005, 0.995].</summary>
-    public static ImmutableArray<double> Bound(ImmutableArray<double> values) =>
-        [.. values.Select(v => Math.Clamp(v, RankingModel.Least, 1 - RankingModel.Least))];
+    public static ImmutableArray<double> Bound(ReadOnlySpan<double> values)
+    {
+        double[] bounded = new double[values.Length];
+        for (int i = 0; i < bounded.Length; i++)
+            bounded[i] = Math.Clamp(values[i], RankingModel.Least, 1 - RankingModel.Least);
+        return ImmutableCollectionsMarshal.AsImmutableArray(bounded);
+    }
 
     /// <summary>
     /// Rows are the outcomes of one thing, columns the hypotheses. No entry stays below 0.005, and each column sums

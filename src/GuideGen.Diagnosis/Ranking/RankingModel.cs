@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 
 namespace GuideGen.Diagnosis.Ranking;
 
@@ -9,7 +10,17 @@ public sealed record Hypothesis(string Id, double Prior);
 /// Something the owner may have noticed or read out: a code or a symptom. <paramref name="Likelihoods"/>: how likely
 /// it is under each hypothesis of the model, in the model's order; the last is 'something else', its base rate.
 /// </summary>
-public sealed record Finding(string Id, ImmutableArray<double> Likelihoods);
+public sealed record Finding(string Id, ImmutableArray<double> Likelihoods)
+{
+    /// <summary>
+    /// True for each hypothesis of which nobody has stated how likely the finding is, so that its likelihood is a stray rate;
+    /// empty where all are stated.
+    /// </summary>
+    [JsonIgnore]
+    public ImmutableArray<bool> Strays { get; init; } = [];
+
+    internal bool IsStray(int hypothesis) => !Strays.IsEmpty && Strays[hypothesis];
+}
 
 /// <summary>How findings that share a root signal are kept from counting twice.</summary>
 public enum GroupRule
@@ -70,7 +81,7 @@ public sealed record RankingModel
         return new()
         {
             Hypotheses = hypotheses,
-            Findings = [.. parts.Findings.Select(f => f with { Likelihoods = Likelihood.Bound(f.Likelihoods) })],
+            Findings = [.. parts.Findings.Select(f => f with { Likelihoods = Likelihood.Bound(f.Likelihoods.AsSpan()) })],
             Groups = [.. parts.Groups.Select(g => g with { Joint = BoundJoint(g.Joint) })],
             Checks = [.. parts.Checks.Select(c => c with { Outcomes = BoundOutcomes(c.Outcomes) })],
             Setups = parts.Setups,

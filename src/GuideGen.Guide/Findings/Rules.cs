@@ -148,13 +148,13 @@ public static class Rules
 
     // Safety
     public static readonly Rule SafetyMissing = new("safety-missing", Error, "A hands-on page without a Safety section",
-        "The section 'Safety' is missing.", "{0} Say there what can hurt someone in this job, and how to avoid it.");
+        "The section '{0}' is missing.", "{1} Say there what can hurt someone in this job, and how to avoid it.");
 
     public static readonly Rule SafetyEmpty = new("safety-empty", Error, "A Safety section without text",
-        "The section 'Safety' is empty.", "Say what can hurt someone in this job, and how to avoid it.");
+        "The section '{0}' is empty.", "Say what can hurt someone in this job, and how to avoid it.");
 
     public static readonly Rule SafetyLate = new("safety-late", Error, "A Safety section after hands-on work",
-        "The section 'Safety' stands after '{0}'.", "Move it up: a caution counts before the step, not after it.");
+        "The section '{0}' stands after '{1}'.", "Move it up: a caution counts before the step, not after it.");
 
     public static readonly Rule HazardUnknown = new("hazard-unknown", Error, "A hazard that nobody knows",
         "There is no hazard '{0}'.", "Use one of the built-in hazards or add it to content/hazards.yml.{1}");
@@ -320,6 +320,9 @@ public static class Rules
         CanBeDismissed = true,
     };
 
+    public static readonly Rule CaseLevelUnreached = new("case-level-unreached", Warning, "A case that proves less than it says",
+        "The case says that it is {0}, and what it states makes it {1}.", "For '{0}' it lacks, under proof: {2}. State what was done, or say '{1}'.");
+
     public static readonly Rule CaseVariant = new("case-variant", Warning, "A case of a variant that its fault does not have",
         "The fault '{0}' does not list the variant '{1}', and here it was found on one.", "Add the variant to the fault, or correct the case.")
     {
@@ -352,6 +355,41 @@ public static class Rules
     {
         CanBeDismissed = true,
     };
+
+    public static readonly Rule PartCircle = new("part-circle", Error, "Parts that come after each other",
+        "'{0}' comes after '{1}', which comes after '{0}'.", "Break the circle at one of them: a closed circuit is written from where a reader begins, such as the pump.");
+
+    // Editions in other languages
+    public static readonly Rule TranslationFact = new("translation-fact", Error, "A translation that changes more than words",
+        "Only words can differ from '{0}', and this is something else, or not in the same number.", "Leave it out: facts are taken from '{0}'. Lists of steps and answers keep their number and order.");
+
+    public static readonly Rule TranslationAlone = new("translation-alone", Error, "A translation of a page that is not there",
+        "There is no '{0}' that this file could translate.", "Rename it after the page it translates, or write that page first.");
+
+    public static readonly Rule TranslationUnlisted = new("translation-unlisted", Warning, "A translation into a language that has no edition",
+        "The guide has no edition in '{0}', so this file is not used.", "Add the language to also-in in site-config.yml.");
+
+    public static readonly Rule LanguageTwice = new("language-twice", Error, "A language that is listed twice",
+        "The language '{0}' is listed twice.", "Name each language once: the one of the guide under language, the others under also-in.");
+
+    // The guide's own look
+    public static readonly Rule ThemeFile = new("theme-file", Warning, "A file in theme/ that is no piece of a theme",
+        "'{0}' is no piece of a theme.", "Pieces lie in theme/templates (.html), theme/words (.yml), theme/style (.css, .svg) and theme/script (.js). Move or remove it.");
+
+    public static readonly Rule ThemeTemplate = new("theme-template", Error, "A template that cannot be drawn",
+        "This template cannot be drawn: {0}.", "Compare it with the built-in template of the same name, and with the list of what each template is given.");
+
+    public static readonly Rule ThemeAsset = new("theme-asset", Error, "A template that asks for a style or script that is not there",
+        "There is no '{0}' in style/ or script/.", "Add the file to theme/style or theme/script, or correct the name.{1}");
+
+    public static readonly Rule WordsUnknown = new("words-unknown", Warning, "A wording that nothing on the site asks for",
+        "Nothing asks for the wording '{0}'.", "Remove or correct it.{1}");
+
+    public static readonly Rule WordsPlaces = new("words-places", Error, "A wording with a place that nothing fills",
+        "The wording '{0}' has the place {1}, which nothing fills.", "Use the places of the English wording: '{2}'. Two braces stand for one.");
+
+    public static readonly Rule WordsMissing = new("words-missing", Warning, "A language that lacks words of the theme",
+        "In '{0}', {1} of {2} wordings are missing, such as {3}; English stands in their place.", "Add them to theme/words/{0}.yml.");
 
     // Dismissals
     public static readonly Rule DismissalUnused = new("dismissal-unused", Warning, "A dismissal that dismisses nothing",

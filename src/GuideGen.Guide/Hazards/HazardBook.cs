@@ -15,13 +15,19 @@ public static class HazardBook
         Collections.MapOf(Scalars.Key, new HazardShape());
 
     /// <summary>By slug. The list follows common practice in workshops; each row's basis stands in the file.</summary>
-    public static FrozenDictionary<string, Hazard> BuiltIn { get; } = ReadBuiltIn();
+    public static FrozenDictionary<string, Hazard> BuiltIn { get; } = Read("hazards.yml");
 
-    static FrozenDictionary<string, Hazard> ReadBuiltIn()
+    static readonly Lazy<FrozenDictionary<string, Hazard>> German = new(() => Read("hazards.de.yml"));
+
+    /// <summary>The same hazards in the language of a guide; English where there is none.</summary>
+    /// <param name="language">Language tag (BCP 47).</param>
+    public static FrozenDictionary<string, Hazard> In(string language) => language.Split('-')[0] == "de" ? German.Value : BuiltIn;
+
+    static FrozenDictionary<string, Hazard> Read(string name)
     {
-        using var stream = typeof(HazardBook).Assembly.GetManifestResourceStream("hazards.yml")!;
+        using var stream = typeof(HazardBook).Assembly.GetManifestResourceStream(name)!;
         using var reader = new StreamReader(stream);
-        var source = new SourceText("hazards.yml", reader.ReadToEnd());
+        var source = new SourceText(name, reader.ReadToEnd());
         var findings = new FindingList();
         var binding = new Binding(new PageOrigin(null, "hazards", source, Pages.PageBody.Empty), findings, []);
         var root = YamlReader.Read(source, findings);

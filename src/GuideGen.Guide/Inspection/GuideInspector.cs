@@ -28,8 +28,10 @@ public static class GuideInspector
         new CaseDuplicateInspection(),
         new CaseAgainstFaultInspection(),
         new CasePrivacyInspection(),
+        new CaseLevelInspection(),
         new SimilarPagesInspection(),
         new PartSpellingInspection(),
+        new PartCircleInspection(),
     ];
 
     /// <returns>What was found while loading and inspecting, without what authors dismissed, in the order of a reader.</returns>

@@ -16,7 +16,7 @@ sealed class LinkInspection : IInspection
 
     static IEnumerable<Finding> Inspect(GuideContent guide, LinkTable table, IGuideEntry entry, PageLink link)
     {
-        var target = table.Resolve(entry.Origin.Source.Path, link.Target.Value);
+        var target = table.Resolve(entry.Origin.Path, link.Target.Value);
         var fault = link.IsPicture ? OfPicture(guide, link, target) : OfLink(table, link, target);
         if (fault is not null) yield return fault.Concerning(link.Target.Value);
         if (link.IsPicture && string.IsNullOrWhiteSpace(link.Label.Value)) yield return Rules.ImageAlt.At(link.Label.Span, link.Target.Value);

@@ -27,6 +27,9 @@ static partial class PersonalData
         (Related(), "a name", t => !Calendar.Contains(t[(t.LastIndexOf(' ') + 1)..])),
     ];
 
+    // The page on which owners write a case has the same patterns in case-file.js, so nothing in them may depend on what an engine
+    // takes for a digit or for the edge of a word.
+
     /// <returns>Where they stand in the text, from left to right; of two that overlap the first kind of the table.</returns>
     public static IEnumerable<(string Written, string Kind)> In(string text)
     {
@@ -50,26 +53,26 @@ static partial class PersonalData
     [GeneratedRegex("(?<![A-Za-z0-9-])[A-HJ-NPR-Za-hj-npr-z0-9]{17}(?![A-Za-z0-9-])", RegexOptions.CultureInvariant)]
     private static partial Regex Vin();
 
-    [GeneratedRegex(@"(?<![A-Za-z0-9+])(\+|00)[1-9]\d{0,2}([ /().-]{0,2}\d{1,12}){1,6}", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<![A-Za-z0-9+])(\+|00)[1-9][0-9]{0,2}([ /().-]{0,2}[0-9]{1,12}){1,6}", RegexOptions.CultureInvariant)]
     private static partial Regex Abroad();
 
     // A leading nought and one or two gaps: part numbers with letters or more groups are left alone.
-    [GeneratedRegex(@"(?<![A-Za-z0-9.,/-])0[1-9]\d{1,4}[ /-]\d{3,8}([ -]\d{2,6})?(?![A-Za-z0-9-])", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<![A-Za-z0-9.,/-])0[1-9][0-9]{1,4}[ /-][0-9]{3,8}([ -][0-9]{2,6})?(?![A-Za-z0-9-])", RegexOptions.CultureInvariant)]
     private static partial Regex AtHome();
 
-    [GeneratedRegex(@"\b(tel|telephone|phone|mobile|call|ring|text)( me| us)?( on| at| under)?[:. ]{1,3}\+?\d[\d /()-]{4,18}\d", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<![\p{L}\p{N}_])(tel|telephone|phone|mobile|call|ring|text)( me| us)?( on| at| under)?[:. ]{1,3}\+?[0-9][0-9 /()-]{4,18}[0-9]", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Called();
 
-    [GeneratedRegex(@"\b([Pp]late|[Rr]egistration)( number)?( is| was|:)? [A-Z0-9]{1,4}([ -]?[A-Z0-9]{1,4}){1,2}\b", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<![\p{L}\p{N}_])([Pp]late|[Rr]egistration)( number)?( is| was|:)? [A-Z0-9]{1,4}([ -]?[A-Z0-9]{1,4}){1,2}(?![\p{L}\p{N}_])", RegexOptions.CultureInvariant)]
     private static partial Regex NamedPlate();
 
     // The shapes AB12 CDE, AB-123-CD and X-YZ 1234; rarer ones only where the word plate stands before them.
     [GeneratedRegex("(?<![A-Za-z0-9-])([A-Z]{2}[0-9]{2} [A-Z]{3}|[A-Z]{2}-[0-9]{3}-[A-Z]{2}|[A-Z]{1,3}-[A-Z]{1,2}[ -]?[0-9]{2,4})(?![A-Za-z0-9-])", RegexOptions.CultureInvariant)]
     private static partial Regex Plate();
 
-    [GeneratedRegex(@"\b(Mr|Mrs|Ms|Miss|Herr|Frau)\.? \p{Lu}\p{Ll}{1,30}", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<![\p{L}\p{N}_])(Mr|Mrs|Ms|Miss|Herr|Frau)\.? \p{Lu}\p{Ll}{1,30}", RegexOptions.CultureInvariant)]
     private static partial Regex Titled();
 
-    [GeneratedRegex(@"\b([Mm]y|[Oo]ur) (mechanic|friend|neighbour|brother|sister|son|daughter|wife|husband|colleague|mate|boss|uncle|aunt|father|mother|cousin) \p{Lu}\p{Ll}{2,30}", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<![\p{L}\p{N}_])([Mm]y|[Oo]ur) (mechanic|friend|neighbour|brother|sister|son|daughter|wife|husband|colleague|mate|boss|uncle|aunt|father|mother|cousin) \p{Lu}\p{Ll}{2,30}", RegexOptions.CultureInvariant)]
     private static partial Regex Related();
 }

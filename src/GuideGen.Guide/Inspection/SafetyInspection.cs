@@ -18,18 +18,22 @@ sealed class SafetyInspection : IInspection
         var body = page.Origin.Body;
         if (body.Find(SectionPlan.Safety) is not { } safety)
         {
-            var (place, advice) = SectionGap.Of(page.Origin, SectionPlan.Safety);
-            return [Rules.SafetyMissing.At(place, advice)];
+            var (place, title, advice) = SectionGap.Of(page.Origin, SectionPlan.Safety);
+            return [Rules.SafetyMissing.At(place, title, advice)];
         }
 
-        if (body.IsEmpty(safety)) return [Rules.SafetyEmpty.At(safety.Title.Span)];
+        if (body.IsEmpty(safety)) return [Rules.SafetyEmpty.At(safety.Title.Span, safety.Title.Value)];
         var handsOn = HandsOnSections(page).MinBy(s => s.Start);
         var late = handsOn is not null && handsOn.Start < safety.Start
-            ? new[] { Rules.SafetyLate.At(safety.Title.Span, handsOn.Title.Value) }
+            ? new[] { Rules.SafetyLate.At(safety.Title.Span, safety.Title.Value, handsOn.Title.Value) }
             : [];
         var words = Words.In(page.Origin.Source, body.RunsOf(safety));
-        return [.. late, .. page.Hazards.SelectMany(h => Unmet(guide, h, words))];
+        return [.. late, .. page.Hazards.SelectMany(h => Unmet(guide, PlacedIn(safety, h), words))];
     }
+
+    /// <summary>In a translation the section is at fault, not the original that declares the hazard.</summary>
+    static Located<string> PlacedIn(Section safety, Located<string> hazard) =>
+        hazard.Span.Path == safety.Title.Span.Path ? hazard : hazard with { Span = safety.Title.Span };
 
     static IEnumerable<Finding> Unmet(GuideContent guide, Located<string> declared, IReadOnlyList<Word> words)
     {

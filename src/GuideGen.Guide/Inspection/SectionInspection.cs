@@ -14,12 +14,12 @@ sealed class SectionInspection : IInspection
         var body = entry.Origin.Body;
         var kind = entry.Origin.Kind!.Value;
         var plan = SectionPlan.Of(kind).Where(s => s.Title != SectionPlan.Safety).ToList();
-        var titles = string.Join(", ", SectionPlan.Of(kind).Select(s => s.Title));
+        var titles = string.Join(", ", SectionPlan.Of(kind).Select(s => SectionTitles.In(body.Language, s.Title)));
         foreach (var heading in body.Headings.Where(h => h.Level == 1)) yield return Rules.HeadingLevel.At(heading.Text.Span, heading.Text.Value);
         foreach (var planned in plan.Where(p => body.Find(p.Title) is null))
         {
-            var (place, advice) = SectionGap.Of(entry.Origin, planned.Title);
-            yield return Rules.SectionMissing.At(place, planned.Title, NameKinds.Word(kind), titles, advice).Concerning(planned.Title);
+            var (place, title, advice) = SectionGap.Of(entry.Origin, planned.Title);
+            yield return Rules.SectionMissing.At(place, title, NameKinds.Word(kind), titles, advice).Concerning(planned.Title);
         }
 
         var present = plan.Select(p => body.Find(p.Title)).OfType<Section>().ToList();

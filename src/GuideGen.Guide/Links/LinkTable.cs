@@ -12,9 +12,9 @@ public sealed class LinkTable(GuideContent guide)
 {
     const string ContentFolder = "content/";
 
-    readonly FrozenSet<string> pageless = guide.Cases.Select(c => c.Origin.Source.Path).Concat(FileSorting.SingleFiles).ToFrozenSet();
+    readonly FrozenSet<string> pageless = guide.Cases.Select(c => c.Origin.Path).Concat(FileSorting.SingleFiles).ToFrozenSet();
 
-    readonly FrozenDictionary<string, IGuideEntry> byPath = guide.Entries.ToFrozenDictionary(e => e.Origin.Source.Path);
+    readonly FrozenDictionary<string, IGuideEntry> byPath = guide.Entries.ToFrozenDictionary(e => e.Origin.Path);
 
     /// <summary>Paths of all entries, relative to the guide's folder.</summary>
     public IEnumerable<string> Paths => byPath.Keys;

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Diagnostics.CodeAnalysis;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
@@ -14,6 +15,12 @@ sealed class FileReading(IGuideFiles files, string path)
     /// <summary>True if the guide's settings allow some HTML in its pages.</summary>
     public bool AllowsHtml { get; init; }
 
+    /// <summary>The language of the file's text; that of the translation, if there is one.</summary>
+    public string Language { get; init; } = "en";
+
+    /// <summary>Path of the file with the words in that language; null where the file's own are taken.</summary>
+    public string? Translation { get; init; }
+
     public FindingList Findings { get; } = new();
 
     public List<Reference> References { get; } = [];
@@ -22,38 +29,57 @@ sealed class FileReading(IGuideFiles files, string path)
     public bool TryReadStructure<T>(ContentKind? kind, string slug, Shape<T> shape, out T value)
     {
         value = default!;
-        if (ReadSource() is not { } source) return false;
-        if (YamlReader.Read(source, Findings) is not { } root)
-        {
-            if (Findings.IsEmpty) Findings.Add(Rules.FileEmpty.At(source.Top));
-            return false;
-        }
-
-        return shape.TryRead(root, BindingFor(new PageOrigin(kind, slug, source, PageBody.Empty)), out value);
+        if (ReadStructure(path) is not { } written || Translated(written, shape.Outline, ReadStructure) is not { } file) return false;
+        return shape.TryRead(file.Root, BindingFor(OriginOf(kind, slug, file.Source, PageBody.Empty)), out value);
     }
 
     /// <summary>A page: front matter and Markdown.</summary>
     public bool TryReadPage<T>(ContentKind kind, string slug, Shape<T> shape, out T value)
     {
         value = default!;
-        if (ReadSource() is not { } source || FrontMatter.Find(source, Findings) is not { } front) return false;
-        var root = YamlReader.Read(source, front.Start, front.Length, Findings);
-        if (root is null)
-        {
-            if (Findings.IsEmpty) Findings.Add(Rules.FrontMatterEmpty.At(source.Span(0, 3)));
-            return false;
-        }
-
-        if (PageBodyReader.Read(source, front.BodyStart, Findings, AllowsHtml) is not { } body) return false;
-        return shape.TryRead(root, BindingFor(new PageOrigin(kind, slug, source, body)), out value);
+        if (ReadFront(path) is not { } written || Translated(written, shape.Outline, ReadFront) is not { } file) return false;
+        if (PageBodyReader.Read(file.Source, file.BodyStart, Findings, AllowsHtml) is not { } body) return false;
+        return shape.TryRead(file.Root, BindingFor(OriginOf(kind, slug, file.Source, body)), out value);
     }
+
+    /// <summary>A file that is used as it stands.</summary>
+    public bool TryReadText([NotNullWhen(true)] out SourceText? text) => (text = ReadSource(path)) is not null;
+
+    /// <param name="BodyStart">Where the Markdown begins; 0 if there is none.</param>
+    readonly record struct ReadFile(SourceText Source, YamlNode Root, int BodyStart);
+
+    ReadFile? ReadStructure(string file)
+    {
+        if (ReadSource(file) is not { } source) return null;
+        var root = YamlReader.Read(source, Findings);
+        if (root is null && Findings.IsEmpty) Findings.Add(Rules.FileEmpty.At(source.Top));
+        return root is null ? null : new ReadFile(source, root, 0);
+    }
+
+    ReadFile? ReadFront(string file)
+    {
+        if (ReadSource(file) is not { } source || FrontMatter.Find(source, Findings) is not { } front) return null;
+        var root = YamlReader.Read(source, front.Start, front.Length, Findings);
+        if (root is null && Findings.IsEmpty) Findings.Add(Rules.FrontMatterEmpty.At(source.Span(0, 3)));
+        return root is null ? null : new ReadFile(source, root, front.BodyStart);
+    }
+
+    /// <returns>The file as it was written, or with the words and the text of its translation. Null if that one cannot be read.</returns>
+    ReadFile? Translated(ReadFile written, Outline outline, Func<string, ReadFile?> read)
+    {
+        if (Translation is null) return written;
+        if (read(Translation) is not { } own) return null;
+        return own with { Root = new Translating(Findings, path).Merge(written.Root, own.Root, outline) };
+    }
+
+    PageOrigin OriginOf(ContentKind? kind, string slug, SourceText source, PageBody body) => new(kind, slug, source, body with { Language = Language }) { Path = path };
 
     Binding BindingFor(PageOrigin origin) => new(origin, Findings, References);
 
-    SourceText? ReadSource()
+    SourceText? ReadSource(string file)
     {
-        var nothing = new SourceText(path, "");
-        if (!files.TryRead(path, out var bytes, out var why))
+        var nothing = new SourceText(file, "");
+        if (!files.TryRead(file, out var bytes, out var why))
         {
             Findings.Add(Rules.FileUnreadable.At(nothing.Top, why));
             return null;
@@ -66,7 +92,7 @@ sealed class FileReading(IGuideFiles files, string path)
         }
 
         var isText = SourceDecoder.TryDecode(bytes, out var text);
-        var source = new SourceText(path, text);
+        var source = new SourceText(file, text);
         var objection = Objection(source, isText);
         if (objection is null && source.Text.Contains(Inspection.Blanks.Marker, StringComparison.Ordinal)) Findings.AddRange(Inspection.Blanks.In(source));
         if (objection is not null) Findings.Add(objection);

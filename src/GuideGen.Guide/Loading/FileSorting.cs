@@ -18,13 +18,18 @@ sealed class FileSorting
     internal static readonly FrozenSet<string> SingleFiles =
         new[] { GuideLoader.SettingsFile, GuideLoader.VehicleFile, GuideLoader.HazardsFile, GuideLoader.TermsFile }.ToFrozenSet();
 
+    const string Images = "content/images/";
+
     readonly Dictionary<ContentKind, Dictionary<string, SortedFile>> byKind =
         Enum.GetValues<ContentKind>().ToDictionary(k => k, _ => new Dictionary<string, SortedFile>(StringComparer.Ordinal));
 
     readonly ImmutableSortedSet<string>.Builder assets = ImmutableSortedSet.CreateBuilder<string>(StringComparer.Ordinal);
+    readonly List<Translation> translations = [];
     readonly FindingList findings;
 
     FileSorting(FindingList findings) => this.findings = findings;
+
+    public IReadOnlyList<Translation> Translations => translations;
 
     public ImmutableSortedSet<string> Assets => assets.ToImmutable();
 
@@ -36,7 +41,7 @@ sealed class FileSorting
     public static FileSorting Of(IEnumerable<string> paths, FindingList findings)
     {
         var sorting = new FileSorting(findings);
-        foreach (var path in paths.Where(p => !SingleFiles.Contains(p))) sorting.Take(path);
+        foreach (var path in paths.Where(p => !SingleFiles.Contains(p) && !ThemePieces.IsPiece(p))) sorting.Take(path);
         return sorting;
     }
 
@@ -44,11 +49,17 @@ sealed class FileSorting
 
     void Take(string path)
     {
-        var parts = path.Split('/');
-        var folder = parts.Length > 2 ? parts[1] : "";
-        if (folder == "images") assets.Add(path["content/".Length..]);
-        else if (Folders.TryGetValue(folder, out var kind) && path.EndsWith(NameKinds.Ending(kind), StringComparison.Ordinal)) TakeEntry(kind, path);
+        if (Translation.TryParse(path, out var translation)) translations.Add(translation);
+        else if (path.StartsWith(Images, StringComparison.Ordinal)) assets.Add(path["content/".Length..]);
+        else if (TryKind(path, out var kind)) TakeEntry(kind, path);
         else Report(Rules.FileUnknown, path, path);
+    }
+
+    /// <summary>The kind of entries that a file of this path and ending would hold.</summary>
+    internal static bool TryKind(string path, out ContentKind kind)
+    {
+        kind = default;
+        return path.Split('/') is [_, var folder, _, ..] && Folders.TryGetValue(folder, out kind) && path.EndsWith(NameKinds.Ending(kind), StringComparison.Ordinal);
     }
 
     void TakeEntry(ContentKind kind, string path)

@@ -1,6 +1,6 @@
 namespace GuideGen.Guide.Loading;
 
-/// <summary>The files of a guide in a folder: <c>site-config.yml</c> and everything below <c>content/</c>.</summary>
+/// <summary>The files of a guide in a folder: <c>site-config.yml</c>, its translations, and everything below <c>content/</c> and <c>theme/</c>.</summary>
 /// <remarks>Hidden files and links that lead elsewhere are not part of a guide.</remarks>
 public sealed class FolderFiles : IGuideFiles
 {
@@ -30,15 +30,19 @@ public sealed class FolderFiles : IGuideFiles
 
     IEnumerable<string> Find()
     {
-        if (File.Exists(Path.Combine(folder, GuideLoader.SettingsFile))) yield return GuideLoader.SettingsFile;
-        var content = Path.Combine(folder, "content");
-        if (!Directory.Exists(content)) yield break;
+        if (!Directory.Exists(folder)) yield break;
+        foreach (var file in Directory.EnumerateFiles(folder, "*.yml").Select(Path.GetFileName).OfType<string>())
+        {
+            if (file == GuideLoader.SettingsFile || (Translation.TryParse(file, out var own) && own.Of == GuideLoader.SettingsFile)) yield return file;
+        }
+
         var options = new EnumerationOptions
         {
             RecurseSubdirectories = true,
             AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System,
         };
-        foreach (var file in Directory.EnumerateFiles(content, "*", options))
+        string[] parts = ["content", ThemePieces.Folder];
+        foreach (var file in parts.Select(p => Path.Combine(folder, p)).Where(Directory.Exists).SelectMany(p => Directory.EnumerateFiles(p, "*", options)))
         {
             yield return Path.GetRelativePath(folder, file).Replace(Path.DirectorySeparatorChar, '/');
         }

@@ -25,26 +25,45 @@ public sealed class GuideLoader
     readonly FindingList findings = new();
     readonly List<Reference> references = [];
     readonly FileSorting sorting;
+    readonly FrozenDictionary<string, string> translations;
+    readonly string? edition;
     bool allowsHtml;
+    string language = "en";
 
-    GuideLoader(IGuideFiles files)
+    /// <param name="edition">Language tag of the edition to read; null for the first.</param>
+    GuideLoader(IGuideFiles files, string? edition)
     {
-        this.files = files;
+        (this.files, this.edition) = (files, edition);
         sorting = FileSorting.Of(files.Paths, findings);
+        translations = sorting.Translations.Where(t => t.Language == edition).ToFrozenDictionary(t => t.Of, t => t.Path);
     }
 
     /// <summary>Never throws for what an author wrote: whatever is wrong becomes a finding, and the rest is read.</summary>
     public static LoadedGuide Load(IGuideFiles files)
     {
-        var loader = new GuideLoader(files);
+        var loader = new GuideLoader(files, null);
         var guide = loader.LoadGuide();
+        loader.findings.AddRange(TranslationFindings.Of(loader.sorting, guide.Settings));
         return new LoadedGuide(guide, loader.findings.ToSorted());
+    }
+
+    /// <summary>The guide as its edition in another language has it: translated files say their words in it, all others stand as they are.</summary>
+    /// <param name="language">Language tag (BCP 47), one of those that the settings list.</param>
+    /// <returns>With the findings in translated files only; the others are those of the first edition.</returns>
+    public static LoadedGuide LoadIn(IGuideFiles files, string language)
+    {
+        var loader = new GuideLoader(files, language);
+        var guide = loader.LoadGuide();
+        return new LoadedGuide(guide, [.. loader.findings.ToSorted().Where(f => loader.translations.Values.Contains(f.Span.Path))]);
     }
 
     GuideContent LoadGuide()
     {
         var settings = LoadOne(SettingsFile, GuideShapes.Settings, Fallbacks.Settings, isRequired: true);
         allowsHtml = !settings.Html.IsEmpty;
+        language = settings.Language.Value;
+        var editions = settings.AlsoIn.Select(l => l.Value).Prepend(language).ToImmutableArray();
+        if (edition is not null) settings = settings.For(edition);
         var vehicle = LoadOne(VehicleFile, GuideShapes.Vehicle, Fallbacks.Vehicle, isRequired: true);
         var own = LoadOne(HazardsFile, GuideShapes.Hazards, [], isRequired: false);
         var terms = LoadOne(TermsFile, GuideShapes.Terms, [], isRequired: false);
@@ -62,12 +81,14 @@ public sealed class GuideLoader
         {
             Hazards = WithOwn(own),
             Terms = terms,
+            Editions = editions,
             References = [.. references],
             Slugs = sorting.Slugs,
             Files = sorting.Files,
             Unsure = Unsure(),
             Assets = sorting.Assets,
             Pictures = ReadPictures(),
+            ThemePieces = ReadThemePieces(),
         };
     }
 
@@ -79,7 +100,7 @@ public sealed class GuideLoader
     {
         var read = sorting.FilesOf(kind).AsParallel().AsOrdered().Select(file =>
         {
-            var reading = new FileReading(files, file.Path) { AllowsHtml = allowsHtml };
+            var reading = ReadingOf(file.Path);
             var isRead = NameKinds.Ending(kind) == ".md"
                 ? reading.TryReadPage(kind, file.Slug, shape, out var value)
                 : reading.TryReadStructure(kind, file.Slug, shape, out value);
@@ -97,10 +118,16 @@ public sealed class GuideLoader
             return fallback;
         }
 
-        var reading = new FileReading(files, path);
+        var reading = ReadingOf(path);
         var isRead = reading.TryReadStructure(null, Path.GetFileNameWithoutExtension(path), shape, out var value);
         Keep(reading);
         return isRead ? value : fallback;
+    }
+
+    FileReading ReadingOf(string path)
+    {
+        var translation = translations.GetValueOrDefault(path);
+        return new FileReading(files, path) { AllowsHtml = allowsHtml, Translation = translation, Language = translation is null ? language : edition! };
     }
 
     FrozenDictionary<string, Picture> ReadPictures()
@@ -112,6 +139,20 @@ public sealed class GuideLoader
         }).ToList();
         foreach (var (_, _, found) in read) findings.AddRange(found.ToSorted());
         return read.Where(r => r.Picture is not null).ToFrozenDictionary(r => r.Asset, r => r.Picture!);
+    }
+
+    ImmutableSortedDictionary<string, SourceText> ReadThemePieces()
+    {
+        var pieces = ImmutableSortedDictionary.CreateBuilder<string, SourceText>(StringComparer.Ordinal);
+        foreach (var path in files.Paths.Where(ThemePieces.IsPiece))
+        {
+            var reading = new FileReading(files, path);
+            if (ThemePieces.Objection(path) is { } objection) findings.Add(objection);
+            else if (reading.TryReadText(out var text)) pieces.Add(path[(ThemePieces.Folder.Length + 1)..], text);
+            Keep(reading);
+        }
+
+        return pieces.ToImmutable();
     }
 
     /// <summary>One error in the vehicle's file shall not become one for every page that names a variant.</summary>
@@ -131,7 +172,7 @@ public sealed class GuideLoader
 
     FrozenDictionary<string, Hazard> WithOwn(ImmutableArray<KeyValuePair<Located<string>, Hazard>> own)
     {
-        var all = new Dictionary<string, Hazard>(HazardBook.BuiltIn);
+        var all = new Dictionary<string, Hazard>(HazardBook.In(edition ?? language));
         foreach (var (slug, hazard) in own)
         {
             if (!all.TryAdd(slug.Value, hazard)) findings.Add(Rules.HazardBuiltIn.At(slug.Span, slug.Value));

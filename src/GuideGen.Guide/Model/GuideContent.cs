@@ -21,6 +21,9 @@ public sealed record GuideContent(
     /// <summary>The built-in hazards and the guide's own, by slug.</summary>
     public required FrozenDictionary<string, Hazard> Hazards { get; init; }
 
+    /// <summary>Tags of the languages in which the guide stands, each an edition of its own; the one it was written in comes first.</summary>
+    public required ImmutableArray<string> Editions { get; init; }
+
     /// <summary>By word, in the order they were written.</summary>
     public required ImmutableArray<KeyValuePair<Located<string>, Term>> Terms { get; init; }
 
@@ -41,6 +44,9 @@ public sealed record GuideContent(
 
     /// <summary>By path relative to content/; without those that cannot be used.</summary>
     public FrozenDictionary<string, Picture> Pictures { get; init; } = FrozenDictionary<string, Picture>.Empty;
+
+    /// <summary>With what the guide changes its look, by path in its folder <c>theme/</c>.</summary>
+    public ImmutableSortedDictionary<string, SourceText> ThemePieces { get; init; } = ImmutableSortedDictionary<string, SourceText>.Empty;
 
     /// <summary>Every entry with a name and an address, kind by kind, slug by slug.</summary>
     public IEnumerable<IGuideEntry> Entries =>

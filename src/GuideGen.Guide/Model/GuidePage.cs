@@ -5,7 +5,12 @@ using GuideGen.Guide.Text;
 namespace GuideGen.Guide.Model;
 
 /// <summary>Where a piece of the guide came from: its slug, its file and, for a page, the text under the front matter.</summary>
-public sealed record PageOrigin(ContentKind? Kind, string Slug, SourceText Source, PageBody Body);
+/// <param name="Source">The file with the words: of a translated page the translation.</param>
+public sealed record PageOrigin(ContentKind? Kind, string Slug, SourceText Source, PageBody Body)
+{
+    /// <summary>The file by which other pages name it: of a translated page the original.</summary>
+    public string Path { get; init; } = Source.Path;
+}
 
 /// <summary>A file of the guide that has a name and an address of its own.</summary>
 public interface IGuideEntry
@@ -28,6 +33,9 @@ public interface IHandsOnPage : IGuideEntry
     ImmutableArray<Located<string>> Hazards { get; }
 
     ImmutableArray<Located<string>> Tools { get; }
+
+    /// <summary>Slugs of the parts that the page is about.</summary>
+    ImmutableArray<Located<string>> Parts { get; }
 }
 
 /// <summary>An author's written decision that a finding does not hold on this page.</summary>

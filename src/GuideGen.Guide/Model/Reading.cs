@@ -73,7 +73,7 @@ sealed class ReadingShape : RecordShape<Reading>
     {
         name = Required("name", Scalars.Text, "What is measured.");
         quantity = Required("quantity", Quantities.QuantityShape, "Which quantity it is.");
-        unit = Required("unit", Scalars.Text, "The unit of the limits.");
+        unit = Required("unit", Scalars.Mark, "The unit of the limits.");
         low = Optional("low", Maybe.Of(Scalars.AnyNumber), null, "The lowest good value.");
         high = Optional("high", Maybe.Of(Scalars.AnyNumber), null, "The highest good value.");
         over = Optional<LimitTable?>("over", new LimitsOverShape(), null, "Limits as a table over another quantity, instead of low and high.");
@@ -134,7 +134,7 @@ sealed class LimitsOverShape : RecordShape<LimitTable?>
     public LimitsOverShape()
     {
         quantity = Required("quantity", Quantities.QuantityShape, "The quantity the limits depend on.");
-        unit = Required("unit", Scalars.Text, "Its unit.");
+        unit = Required("unit", Scalars.Mark, "Its unit.");
         table = Required("table", new LimitTableShape(), "Rows of [x, low, high].");
     }
 

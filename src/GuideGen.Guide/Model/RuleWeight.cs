@@ -18,8 +18,8 @@ sealed class RuleWeightShape : RecordShape<RuleWeight>
 
     public RuleWeightShape()
     {
-        rule = Required("rule", Scalars.Text, "The rule's name, as the finding shows it.");
-        files = Optional("files", Scalars.Text, new Located<string>("*", default), "The files it holds for, such as content/parts/*; leave it out for all.");
+        rule = Required("rule", Scalars.Mark, "The rule's name, as the finding shows it.");
+        files = Optional("files", Scalars.Mark, new Located<string>("*", default), "The files it holds for, such as content/parts/*; leave it out for all.");
         weight = Required("weigh", Weights, "How much its findings weigh here; off leaves them out.");
         reason = Required("reason", Scalars.Text, "Why they weigh more or less in this guide.");
     }

@@ -11,6 +11,9 @@ namespace GuideGen.Guide.Model;
 /// <param name="Units">The units that readers of the guide think in; the others stand beside them.</param>
 public sealed record SiteSettings(Located<string> Title, Located<string> Language, Located<string> Summary, Located<UnitSystem> Units)
 {
+    /// <summary>The other languages in which pages of the guide may stand, each an edition of its own.</summary>
+    public ImmutableArray<Located<string>> AlsoIn { get; init; } = [];
+
     /// <summary>Where the site will stand: http or https, ending in a slash. Null for a site that does not know.</summary>
     public Located<Uri>? Base { get; init; }
 
@@ -25,6 +28,14 @@ public sealed record SiteSettings(Located<string> Title, Located<string> Languag
 
     /// <summary>The address at which a file of the guide can be edited, with {path} for the file; null for none.</summary>
     public Located<string>? ImproveLink { get; init; }
+
+    /// <summary>The settings of another edition, which stands in a folder of its own within the site.</summary>
+    /// <param name="language">One of <see cref="AlsoIn"/>.</param>
+    public SiteSettings For(string language) => this with
+    {
+        Language = AlsoIn.First(l => l.Value == language),
+        Base = Base is { } root ? root with { Value = new Uri(root.Value, language + "/") } : null,
+    };
 }
 
 /// <summary>The unit system whose values are shown first.</summary>
@@ -40,6 +51,7 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
     readonly Field<Located<string>> language;
     readonly Field<Located<string>> summary;
     readonly Field<Located<UnitSystem>> units;
+    readonly Field<ImmutableArray<Located<string>>> alsoIn;
     readonly Field<Located<Uri>?> @base;
     readonly Field<ImmutableArray<Located<string>>> html;
     readonly Field<ImmutableArray<RuleWeight>> weights;
@@ -52,6 +64,7 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
         language = Required("language", Tag, "The language of the pages, such as en-GB.");
         summary = Required("summary", Scalars.Text, "One sentence about the guide.");
         units = Optional("units", UnitSystems, default, "Which units stand first, metric or imperial; the others stand beside them. Metric if left out.");
+        alsoIn = Optional("also-in", Collections.ListOf(Tag), [], "Further languages in which there are pages, such as de for those in files like x.de.md.");
         @base = Optional("base", Maybe.Of(SiteBase), null, "Where the site will stand, such as https://example.org/guide/.");
         html = Optional("html", Collections.ListOf(PlainHtml.Element), [], "HTML elements that pages may use beside Markdown, such as kbd; leave it out for none.");
         weights = Optional("rules", Collections.ListOf(new RuleWeightShape()), [], "Rules whose findings weigh more or less in this guide, each with a reason.");
@@ -81,6 +94,7 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
 
     protected override SiteSettings Make(RecordValues v) => new(v.Get(title), v.Get(language), v.Get(summary), v.Get(units))
     {
+        AlsoIn = v.Get(alsoIn),
         Base = v.Get(@base),
         Html = v.Get(html),
         Weights = v.Get(weights),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GuideGen.Codes;
+using GuideGen.Diagnosis.Proof;
 using GuideGen.Guide.Shapes;
 using GuideGen.Guide.Text;
 
@@ -47,6 +48,9 @@ public sealed record SolvedCase(
 {
     public CodeScan Scan { get; init; }
 
+    /// <summary>How well its sender thinks it is proved; null where he does not say. Nothing counts by it.</summary>
+    public Located<ProofLevel>? Level { get; init; }
+
     public ImmutableArray<Dismissal> Dismissals { get; init; } = [];
 
     /// <summary>True where the code was looked for: then it was there, or it was not.</summary>
@@ -81,6 +85,8 @@ sealed class CaseShape : RecordShape<SolvedCase>
 
     static readonly Shape<Located<CodeScan>> Scans = Scalars.Word(("unknown", CodeScan.Unknown), ("engine", CodeScan.Engine), ("all", CodeScan.All));
 
+    static readonly Shape<Located<ProofLevel>> Levels = Scalars.Word(CaseProofs.Words);
+
     readonly Field<Located<DateOnly>> date;
     readonly Field<Located<string>> variant;
     readonly Field<Located<double>> distance;
@@ -95,6 +101,7 @@ sealed class CaseShape : RecordShape<SolvedCase>
     readonly Field<Located<double>?> minutes;
     readonly Field<Located<double>?> spend;
     readonly Field<CaseProof> proof;
+    readonly Field<Located<ProofLevel>?> level;
     readonly Field<Located<string>?> note;
     readonly Field<ImmutableArray<Dismissal>> dismissals;
 
@@ -114,6 +121,7 @@ sealed class CaseShape : RecordShape<SolvedCase>
         minutes = Optional("minutes", Maybe.Of(Scalars.Number(0, 100_000)), null, "Minutes of own work in all.");
         spend = Optional("spend", Maybe.Of(Scalars.Number(0, 1_000_000)), null, "Money spent in all.");
         proof = Required("proof", new ProofShape(), "The facts that show it is solved.");
+        level = Optional("level", Maybe.Of(Levels), null, "How well you think it is proved. What counts is worked out from the facts under proof.");
         note = Optional("note", Maybe.Of(Scalars.Text), null, "A sentence or two in the owner's words.");
         dismissals = Optional("dismiss", Collections.ListOf(new DismissalShape()), [], "Findings that do not hold here, each with a reason.");
     }
@@ -125,6 +133,7 @@ sealed class CaseShape : RecordShape<SolvedCase>
             v.Origin, v.Get(date), v.Get(variant), v.Get(distance), v.Get(codes), v.Get(symptoms), v.Get(checks), v.Get(freeze), v.Get(found), work, v.Get(proof), v.Get(note))
         {
             Scan = v.Get(scan).Value,
+            Level = v.Get(level),
             Dismissals = v.Get(dismissals),
         };
     }

@@ -6,10 +6,12 @@ using GuideGen.Guide.Yaml;
 
 namespace GuideGen.Guide.Model;
 
-/// <summary>By which sense an owner notices a symptom.</summary>
+/// <summary>By which sense an owner notices a symptom, or at which moment.</summary>
 public enum Sense
 {
     Lamp,
+    Starting,
+    Driving,
     Feel,
     Hear,
     See,
@@ -52,7 +54,7 @@ sealed class SymptomShape : EntryShape<Symptom>
     }
 
     static Shape<Located<Sense>> SenseWords { get; } = Scalars.Word(
-        ("lamp", Sense.Lamp), ("feel", Sense.Feel), ("hear", Sense.Hear), ("see", Sense.See), ("smell", Sense.Smell));
+        ("lamp", Sense.Lamp), ("starting", Sense.Starting), ("driving", Sense.Driving), ("feel", Sense.Feel), ("hear", Sense.Hear), ("see", Sense.See), ("smell", Sense.Smell));
 
     protected override string Conditions => """
         [{ "if": { "required": ["lamp"] }, "then": { "properties": { "sense": { "const": "lamp" } } } }]

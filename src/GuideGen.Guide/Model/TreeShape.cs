@@ -23,7 +23,7 @@ sealed class TreeShape : EntryShape<Tree>
     {
         symptom = Required("symptom", Scalars.Name(NameKind.Symptom), "The symptom the walk begins with.");
         order = Optional("order", Maybe.Of(OrderWord), null, "'computed' lets the tool build the steps; leave it out to write them yourself.");
-        start = Optional("start", Maybe.Of(Scalars.Text), null, "The name of the first step.");
+        start = Optional("start", Maybe.Of(Scalars.Mark), null, "The name of the first step.");
         nodes = Optional("nodes", Collections.MapOf(Scalars.Key, new TreeNodeShape(), 1), [], "The steps, by name.");
         computed = new ComputedFields
         {

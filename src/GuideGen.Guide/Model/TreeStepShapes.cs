@@ -25,10 +25,10 @@ abstract class BranchShape : RecordShape<TreeNode>
         Optional("why", Maybe.Of(Scalars.Text), null, "Why this is asked, in a sentence.");
 
     protected Field<Located<string>?> CannotTellField() =>
-        Optional("cannot-tell", Maybe.Of(Scalars.Text), null, "The step for somebody who cannot tell.");
+        Optional("cannot-tell", Maybe.Of(Scalars.Mark), null, "The step for somebody who cannot tell.");
 
     protected Field<ImmutableArray<KeyValuePair<Located<string>, Located<string>>>> WaysField(string key, string help) =>
-        Required(key, Collections.MapOf(Scalars.Text, Scalars.Text, 1), help);
+        Required(key, Collections.MapOf(Scalars.Text, Scalars.Mark, 1), help);
 }
 
 sealed class AskShape : BranchShape

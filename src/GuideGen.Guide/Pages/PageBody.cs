@@ -19,13 +19,17 @@ public sealed record PageBody(
     /// <summary>Pieces of raw HTML, in order; none unless the guide's settings allow some.</summary>
     public ImmutableArray<Located<string>> Html { get; init; } = [];
 
+    /// <summary>Language tag of the text, on which the titles of its sections depend.</summary>
+    public string Language { get; init; } = "en";
+
     public static PageBody Empty { get; } = new(0, [], [], [], []);
 
+    /// <param name="title">As the plan of sections has it, in English.</param>
     public Section? Find(string title) => FindAll(title).FirstOrDefault();
 
     /// <summary>All sections of that title; more than one if the author wrote it twice.</summary>
     public IEnumerable<Section> FindAll(string title) =>
-        Sections.Where(s => string.Equals(s.Title.Value, title, StringComparison.OrdinalIgnoreCase));
+        Sections.Where(s => string.Equals(s.Title.Value, SectionTitles.In(Language, title), StringComparison.OrdinalIgnoreCase));
 
     public IEnumerable<TextRun> RunsOf(Section section) =>
         Runs.Where(r => r.Start >= section.Start && r.Start < section.End);

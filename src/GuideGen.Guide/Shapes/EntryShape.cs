@@ -60,8 +60,8 @@ sealed class DismissalShape : RecordShape<Dismissal>
 
     public DismissalShape()
     {
-        rule = Required("rule", Scalars.Text, "The rule's name, as the finding shows it.");
-        about = Optional("about", Maybe.Of(Scalars.Text), null, "The hazard, code or name the finding is about; leave it out for all.");
+        rule = Required("rule", Scalars.Mark, "The rule's name, as the finding shows it.");
+        about = Optional("about", Maybe.Of(Scalars.Mark), null, "The hazard, code or name the finding is about; leave it out for all.");
         reason = Required("reason", Scalars.Text, "Why the finding does not hold here.");
     }
 

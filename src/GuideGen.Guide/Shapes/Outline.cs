@@ -9,7 +9,8 @@ public abstract record Outline(string Expected);
 /// <summary>A single value.</summary>
 /// <param name="Constraint">A JSON Schema (2020-12) that allows the same values, as text.</param>
 /// <param name="Example">A good value as an author writes it.</param>
-public sealed record ValueOutline(string Expected, string Constraint, string Example) : Outline(Expected);
+/// <param name="IsWording">True for words that readers read, which another language says otherwise; false for facts and names.</param>
+public sealed record ValueOutline(string Expected, string Constraint, string Example, bool IsWording = false) : Outline(Expected);
 
 public sealed record ListOutline(string Expected, Outline Item, int Fewest) : Outline(Expected);
 

@@ -28,13 +28,14 @@ public sealed class ScalarShape<T>(string expected, Func<string, (bool IsRead, T
 }
 
 /// <summary>A name or a sentence.</summary>
-public sealed class TextShape(int longest) : Shape<Located<string>>
+/// <param name="isWording">True for words that readers read.</param>
+public sealed class TextShape(int longest, bool isWording) : Shape<Located<string>>
 {
     public override string Expected => "text";
 
     public override string Several => "texts";
 
-    public override Outline Outline { get; } = new ValueOutline("text", Constraints.Text, "A sentence in plain words");
+    public override Outline Outline { get; } = new ValueOutline("text", Constraints.Text, "A sentence in plain words", isWording);
 
     public override bool TryRead(YamlNode node, Binding binding, out Located<string> value)
     {
@@ -126,7 +127,10 @@ public static class Scalars
     /// <summary>The longest line that a name or a sentence in front matter may have.</summary>
     public const int LongestText = 2_000;
 
-    public static Shape<Located<string>> Text { get; } = new TextShape(LongestText);
+    public static Shape<Located<string>> Text { get; } = new TextShape(LongestText, isWording: true);
+
+    /// <summary>Text that stands for something and is not said otherwise in another language: a unit, a step of a tree, the name of a rule.</summary>
+    public static Shape<Located<string>> Mark { get; } = new TextShape(LongestText, isWording: false);
 
     /// <summary>A name that other files and addresses use.</summary>
     public static Shape<Located<string>> Key { get; } = new ScalarShape<string>(

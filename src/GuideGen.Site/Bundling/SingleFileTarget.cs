@@ -15,7 +15,7 @@ public sealed class SingleFileTarget(string path, int threads) : ISiteTarget
     public void Write(IReadOnlyList<SiteFile> files, ClosingFile? closing = null)
     {
         var site = new MemoryTarget(threads);
-        site.Write([.. files.Where(f => SinglePageSite.Needs(f.Address))]);
+        site.Write([.. files.Where(f => f.IsOfFirstEdition && SinglePageSite.Needs(f.Address))]);
         var bytes = Encoding.UTF8.GetBytes(SinglePageSite.Make(site.Files));
         if (bytes.Length > LargestMebibytes << 20)
         {

@@ -30,6 +30,6 @@ public static class EvidenceTables
         .. SignTables.Of(plan),
         .. LearningTables.Of(plan),
         .. GapTables.Of(plan, age),
-        .. ContradictionTables.Of(plan.Guide),
+        .. ContradictionTables.Of(plan),
     ];
 }

@@ -24,10 +24,10 @@ public static class ReadingLimits
     }
 
     /// <summary>A value as it reads after conversion: three significant digits, or all digits before the point.</summary>
-    public static string Rounded(double value)
+    public static string Rounded(double value, CultureInfo culture)
     {
         if (value == 0) return "0";
         var digits = Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 6);
-        return Math.Round(value, digits).ToString("0.######", CultureInfo.InvariantCulture);
+        return Math.Round(value, digits).ToString("0.######", culture);
     }
 }

@@ -14,6 +14,12 @@ public static class Addresses
 
     public const string Report = "report.html";
 
+    /// <summary>Which part sits in which path.</summary>
+    public const string Map = "map.html";
+
+    /// <summary>The sheet of paper for before and after a repair.</summary>
+    public const string Record = "record.html";
+
     /// <summary>The page that weighs the causes of codes and symptoms at hand.</summary>
     public const string Weigh = "weigh.html";
 

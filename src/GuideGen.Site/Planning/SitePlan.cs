@@ -13,13 +13,14 @@ namespace GuideGen.Site.Planning;
 /// <summary>The fourth stage: which pages exist, where they stand and how they hang together.</summary>
 public sealed class SitePlan
 {
-    SitePlan(GuideContent guide)
+    SitePlan(GuideContent guide, ImmutableArray<TroubleCode> codes)
     {
         Guide = guide;
+        Folder = FolderOf(guide, guide.Settings.Language.Value);
         Cleaner = guide.Settings.Html.IsEmpty ? null : new HtmlCleaner(guide.Settings.Html.Select(h => h.Value));
         Weights = GuideWeights.Of(guide);
         Links = new LinkTable(guide);
-        Codes = [.. CodeUses.All(guide)];
+        Codes = codes;
         Groups = CodeGroup.All(Codes);
         Relations = new Relations(guide, c => Weights.Proofs[c.Origin.Slug].Level.Counts());
         Evidence = new GuideEvidence(guide, Weights);
@@ -31,6 +32,9 @@ public sealed class SitePlan
 
     public GuideContent Guide { get; }
 
+    /// <summary>Where this edition of the guide stands in the site: empty for the first, else a folder with a slash behind it.</summary>
+    public string Folder { get; }
+
     /// <summary>For a guide that allows some HTML in its pages; null for all others.</summary>
     internal HtmlCleaner? Cleaner { get; }
 
@@ -40,7 +44,7 @@ public sealed class SitePlan
 
     public LinkTable Links { get; }
 
-    /// <summary>Every code the guide names, in order: each has a page.</summary>
+    /// <summary>Every code the guide names, in whichever of its languages, in order: each has a page.</summary>
     public ImmutableArray<TroubleCode> Codes { get; }
 
     public FrozenSet<TroubleCode> CodeSet { get; }
@@ -55,7 +59,17 @@ public sealed class SitePlan
 
     public ImmutableArray<PlannedPage> Pages { get; }
 
-    public static SitePlan Make(GuideContent guide) => new(guide);
+    public static SitePlan Make(GuideContent guide) => Make([guide])[0];
+
+    /// <summary>The plans of all editions of a guide: each has the same pages as the others.</summary>
+    public static ImmutableArray<SitePlan> Make(ImmutableArray<GuideContent> editions)
+    {
+        ImmutableArray<TroubleCode> codes = [.. editions.SelectMany(CodeUses.All).Distinct().Order()];
+        return [.. editions.Select(e => new SitePlan(e, codes))];
+    }
+
+    /// <param name="language">Language tag of an edition.</param>
+    public static string FolderOf(GuideContent guide, string language) => language == guide.Editions[0] ? "" : language + "/";
 
     IEnumerable<PlannedPage> PagesOf(GuideContent guide) =>
     [
@@ -63,6 +77,8 @@ public sealed class SitePlan
         new SinglePage(Addresses.ListOf(ContentKind.Code), "codes"),
         new SinglePage(Addresses.Conditions, "conditions"),
         new SinglePage(Addresses.Report, "report"),
+        new SinglePage(Addresses.Map, "map"),
+        new SinglePage(Addresses.Record, "record"),
         new SinglePage(Addresses.Weigh, "weigh"),
         new SinglePage(Addresses.CaseForm, "report-a-case"),
         new SinglePage(Addresses.Safety, "safety"),

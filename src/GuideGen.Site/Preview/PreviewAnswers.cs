@@ -8,7 +8,7 @@ using GuideGen.Site.Rendering;
 namespace GuideGen.Site.Preview;
 
 /// <summary>Answers the requests of a preview.</summary>
-sealed class PreviewAnswers(Func<PreviewSite> current, PreviewEvents events, Uri root, ThemeWords words)
+sealed class PreviewAnswers(Func<PreviewSite> current, PreviewEvents events, Uri root)
 {
     const string Own = "_preview/";
     const int MostFindings = 50;
@@ -26,7 +26,7 @@ sealed class PreviewAnswers(Func<PreviewSite> current, PreviewEvents events, Uri
         {
             version = site.Version,
             isGood = site.IsGood,
-            title = words[site.IsGood ? "preview.notes" : "preview.errors"],
+            title = site.Words[site.IsGood ? "preview.notes" : "preview.errors"],
             findings = site.Findings.Where(f => f.Severity != Severity.Note).OrderByDescending(f => f.Severity).Take(MostFindings)
                 .Select(f => new { severity = SeverityWords.Key(f.Severity), line = FindingFormatter.ToLine(f), hint = f.Hint }),
         });
@@ -76,7 +76,7 @@ sealed class PreviewAnswers(Func<PreviewSite> current, PreviewEvents events, Uri
         {
             var files = current().Files;
             var found = files?.Find(address);
-            var bytes = found ?? files?.Find(Addresses.NotFound) ?? Plain(words["preview.none"]);
+            var bytes = found ?? files?.Find(Addresses.NotFound) ?? Plain(current().Words["preview.none"]);
             await Send(context, found is null ? HttpStatusCode.NotFound : HttpStatusCode.OK, found is null ? Addresses.NotFound : address, bytes);
         }
         catch (Exception fault) when (fault is ThemeException or IOException)
@@ -85,7 +85,7 @@ sealed class PreviewAnswers(Func<PreviewSite> current, PreviewEvents events, Uri
         }
     }
 
-    byte[] Plain(string text) => Encoding.UTF8.GetBytes($"<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>{HtmlText.Escape(words["preview.errors"])}</title></head><body><p>{HtmlText.Escape(text)}</p>\n</body></html>");
+    byte[] Plain(string text) => Encoding.UTF8.GetBytes($"<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>{HtmlText.Escape(current().Words["preview.errors"])}</title></head><body><p>{HtmlText.Escape(text)}</p>\n</body></html>");
 
     static async Task Send(HttpListenerContext context, HttpStatusCode status, string address, byte[] bytes)
     {

@@ -23,17 +23,18 @@ public sealed class PreviewServer : IAsyncDisposable
     readonly PreviewAnswers answers;
     readonly PreviewEvents events = new();
     readonly Func<IGuideFiles> open;
-    readonly Theme theme;
+    readonly ThemeFiles theme;
     readonly DateOnly? today;
+    readonly CancellationTokenSource closing = new();
     readonly Task loop;
     readonly Lock rebuilding = new();
     volatile PreviewSite site = PreviewSite.None;
 
-    PreviewServer(HttpListener listener, int port, Func<IGuideFiles> open, Theme theme, DateOnly? today)
+    PreviewServer(HttpListener listener, int port, Func<IGuideFiles> open, ThemeFiles theme, DateOnly? today)
     {
         (this.listener, this.open, this.theme, this.today) = (listener, open, theme, today);
         Address = new Uri($"http://{IPAddress.Loopback}:{port}/");
-        answers = new PreviewAnswers(() => site, events, Address, theme.Words);
+        answers = new PreviewAnswers(() => site, events, Address);
         Refresh();
         loop = Task.Run(Serve);
     }
@@ -47,7 +48,7 @@ public sealed class PreviewServer : IAsyncDisposable
     /// <param name="port">0 for any that is free.</param>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
     /// <exception cref="IOException">The port is taken.</exception>
-    public static PreviewServer Start(Func<IGuideFiles> open, Theme theme, int port = 0, DateOnly? today = null)
+    public static PreviewServer Start(Func<IGuideFiles> open, ThemeFiles theme, int port = 0, DateOnly? today = null)
     {
         for (var tried = 1; ; tried++)
         {
@@ -85,23 +86,26 @@ public sealed class PreviewServer : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         events.Dispose();
+        await closing.CancelAsync();
         listener.Stop();
         await loop;
         listener.Close();
+        closing.Dispose();
     }
 
     async Task Serve()
     {
-        while (listener.IsListening)
+        while (!closing.IsCancellationRequested)
         {
             try
             {
-                var context = await listener.GetContextAsync();
+                // A listener that is stopped in just the moment in which it is asked never answers.
+                var context = await listener.GetContextAsync().WaitAsync(closing.Token);
                 _ = Task.Run(() => answers.Answer(context));
             }
-            catch (Exception fault) when (fault is HttpListenerException or ObjectDisposedException or InvalidOperationException)
+            catch (Exception fault) when (fault is HttpListenerException or ObjectDisposedException or InvalidOperationException or OperationCanceledException)
             {
-                // The server was stopped, or a client went away before it had asked.
+                // The server is stopped, or a client went away before it had asked.
             }
         }
     }

@@ -2,8 +2,6 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
-using GuideGen.Site.Pictures;
-using GuideGen.Site.Planning;
 using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Preview;
@@ -11,16 +9,17 @@ namespace GuideGen.Site.Preview;
 /// <summary>A guide as it stands at one moment: what was found in it, and its site, of which a file is made when it is asked for.</summary>
 /// <param name="Version">Counts the times the guide was read.</param>
 /// <param name="IsGood">False if the guide has errors; the files are then those of the last time it had none.</param>
-sealed record PreviewSite(int Version, ImmutableArray<Finding> Findings, bool IsGood, PreviewFiles? Files)
+/// <param name="Words">In the language of the guide.</param>
+sealed record PreviewSite(int Version, ImmutableArray<Finding> Findings, bool IsGood, PreviewFiles? Files, ThemeWords Words)
 {
-    public static PreviewSite None { get; } = new(0, [], false, null);
+    public static PreviewSite None { get; } = new(0, [], false, null, WordLayers.InEnglish(ThemeFiles.BuiltIn));
 
     /// <summary>Reads the guide anew. Never throws for what an author wrote.</summary>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
-    public PreviewSite Next(IGuideFiles files, Theme theme, DateOnly? today)
+    public PreviewSite Next(IGuideFiles files, ThemeFiles theme, DateOnly? today)
     {
-        var read = GuideReading.Of(GuideLoader.Load(files), today);
-        return new PreviewSite(Version + 1, read.Findings, !read.HasErrors, read.HasErrors ? Files : PreviewFiles.Of(SitePlan.Make(read.Guide), files, theme));
+        var guide = GuideEditions.Read(files, theme, today);
+        return new PreviewSite(Version + 1, guide.Findings, !guide.HasErrors, guide.HasErrors ? Files : PreviewFiles.Of(guide.Draw(files)), guide.First.Look.Theme.Words);
     }
 }
 
@@ -38,11 +37,7 @@ sealed class PreviewFiles
         rest = new(() => ByAddress(all().Where(f => !pages.ContainsKey(f.Address))));
     }
 
-    public static PreviewFiles Of(SitePlan plan, IGuideFiles files, Theme theme)
-    {
-        var renderer = new SiteRenderer(plan, theme);
-        return new PreviewFiles([.. renderer.Pages(), .. PictureFiles.Of(plan.Guide, files)], renderer.Files);
-    }
+    public static PreviewFiles Of(EditionFiles site) => new(site.Pages(), site.All);
 
     /// <returns>Null if the site has no such file.</returns>
     /// <exception cref="ThemeException">A template is broken.</exception>

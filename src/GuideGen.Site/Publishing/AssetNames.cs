@@ -33,6 +33,9 @@ sealed partial class AssetNames
 
     public ImmutableArray<SiteFile> Files { get; }
 
+    /// <summary>As the theme calls them.</summary>
+    public IReadOnlyCollection<string> Names => names.Keys;
+
     /// <summary>The address of an asset from the site's root.</summary>
     /// <param name="name">As the theme calls it, such as <c>workshop.css</c>.</param>
     /// <exception cref="ThemeException">The theme has no such file.</exception>

@@ -15,15 +15,16 @@ static class Listings
 
     public static IEnumerable<SiteFile> Of(SitePlan plan)
     {
-        yield return new SiteFile(Robots, () => Encoding.UTF8.GetBytes(RobotsText(plan.Guide)));
         if (plan.Guide.Settings.Base is { } root) yield return new SiteFile(Sitemap, () => XmlText.Write(xml => WriteSitemap(xml, plan, root.Value)));
     }
+
+    public static SiteFile ForRobots(SitePlan plan) => new(Robots, () => Encoding.UTF8.GetBytes(RobotsText(plan.Guide)));
 
     /// <summary>Pages that are worth finding: not the one for lost visitors, nor those that only lead on.</summary>
     public static IEnumerable<PlannedPage> Findable(SitePlan plan) => plan.Pages.Where(p => p is not MovedPage && p.Address != Addresses.NotFound);
 
     static string RobotsText(GuideContent guide) =>
-        "User-agent: *\nAllow: /\n" + (PublicAddress.Of(guide, Sitemap) is { } address ? $"\nSitemap: {address}\n" : "");
+        "User-agent: *\nAllow: /\n" + (guide.Settings.Base is null ? "" : "\n" + string.Concat(guide.Editions.Select(e => $"Sitemap: {PublicAddress.Of(guide, SitePlan.FolderOf(guide, e) + Sitemap)}\n")));
 
     static void WriteSitemap(XmlWriter xml, SitePlan plan, Uri root)
     {

@@ -11,6 +11,9 @@ static class PublishFiles
         .. Listings.Of(plan),
         .. Feed.Of(plan) is { } feed ? [feed] : Array.Empty<SiteFile>(),
         GuideJson.Of(plan),
-        Headers.Of(plan.Guide),
+        .. plan.Folder.Length == 0 ? ForHosts(plan) : [],
     ];
+
+    /// <summary>What hosts and search engines read at the root of a site only.</summary>
+    static IEnumerable<SiteFile> ForHosts(SitePlan plan) => [Listings.ForRobots(plan), Headers.Of(plan.Guide)];
 }

@@ -84,7 +84,7 @@ public static class BodyRenderer
         {
             foreach (var (cell, column) in row.OfType<TableCell>().Zip(table.ColumnDefinitions))
             {
-                if (column.Alignment is TableColumnAlign.Right) cell.GetAttributes().AddClass("align-right");
+                if (column.Alignment is TableColumnAlign.Right) cell.GetAttributes().AddClass("align-end");
                 if (column.Alignment is TableColumnAlign.Center) cell.GetAttributes().AddClass("align-centre");
             }
         }
@@ -111,13 +111,13 @@ public static class BodyRenderer
         if (next > 0) text.ReplaceBy(new LiteralInline(content[next..]));
     }
 
-    /// <summary>A wide table scrolls in its own box, so that the page never does.</summary>
+    /// <summary>A wide table scrolls in its own box, by keys as well, so that the page never does.</summary>
     sealed class ScrollingTableRenderer : HtmlTableRenderer
     {
         protected override void Write(HtmlRenderer renderer, Table table)
         {
             renderer.EnsureLine();
-            renderer.Write("<div class=\"scroller\">");
+            renderer.Write("<div class=\"scroller\" tabindex=\"0\">");
             base.Write(renderer, table);
             renderer.WriteLine("</div>");
         }

@@ -15,7 +15,7 @@ sealed class HtmlCleaner
         "table", "tbody", "td", "th", "thead", "tr", "ul",
     ];
 
-    static readonly string[] AttributesOfMarkdown = ["alt", "class", "height", "href", "id", "loading", "rel", "sizes", "src", "srcset", "start", "title", "width"];
+    static readonly string[] AttributesOfMarkdown = ["alt", "class", "height", "href", "id", "loading", "rel", "sizes", "src", "srcset", "start", "tabindex", "title", "width"];
 
     static readonly string[] Schemes = ["http", "https", "mailto"];
 

@@ -10,28 +10,46 @@ namespace GuideGen.Site.Rendering;
 /// <summary>The fifth stage: draws the planned pages. Pages are independent of each other and can be drawn side by side.</summary>
 public sealed class SiteRenderer(SitePlan plan, Theme theme)
 {
+    public GuideContent Guide => plan.Guide;
+
     /// <summary>Every file that follows from the plan and the theme, drawn only when it is asked for.</summary>
     public IEnumerable<SiteFile> Files() =>
     [
         .. Pages(),
-        .. theme.Assets.Files,
-        .. new DataScripts(plan, theme).Files(),
-        WebManifest.Of(plan.Guide, theme.Assets),
-        .. PublishFiles.Of(plan),
+        .. InFolder(
+        [
+            .. theme.Assets.Files,
+            .. new DataScripts(plan, theme).Files(),
+            WebManifest.Of(plan.Guide, theme.Assets),
+            .. PublishFiles.Of(plan),
+        ]),
     ];
 
-    public IEnumerable<SiteFile> Pages() => plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p))));
+    public IEnumerable<SiteFile> Pages() => InFolder(plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p)))));
+
+    /// <summary>The files as they stand in a site with several editions.</summary>
+    public IEnumerable<SiteFile> InFolder(IEnumerable<SiteFile> files) =>
+        plan.Folder.Length == 0 ? files : files.Select(f => new SiteFile(plan.Folder + f.Address, f.Read) { IsOfFirstEdition = false });
 
     public ClosingFile Closing() => ServiceWorker.Of(theme.Files);
 
     public string Draw(PlannedPage page)
     {
         var view = new ViewContext(plan, theme, page.Address);
+        var model = ModelOf(view, page);
+        model["content"] = new HtmlText(theme.Draw(page.Template, model));
+        return theme.Assets.PutInto(theme.Draw("frame", model), view.Links.Root);
+    }
+
+    /// <summary>What the template of a page is given; themes/contract/templates.md lists it.</summary>
+    public ScriptObject ModelOf(PlannedPage page) => ModelOf(new ViewContext(plan, theme, page.Address), page);
+
+    static ScriptObject ModelOf(ViewContext view, PlannedPage page)
+    {
         var model = ViewOf(view, page);
         model["page"] = Frame(view, model, page);
         model["site"] = SiteOf(view);
-        model["content"] = new HtmlText(theme.Draw(page.Template, model));
-        return theme.Assets.PutInto(theme.Draw("frame", model), view.Links.Root);
+        return model;
     }
 
     static ScriptObject ViewOf(ViewContext view, PlannedPage page) => page switch
@@ -50,6 +68,8 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
         SinglePage { Template: "codes" } => OverviewViews.Codes(view),
         SinglePage { Template: "conditions" } => CodeGroupView.Conditions(view),
         SinglePage { Template: "report" } => OverviewViews.Report(view),
+        SinglePage { Template: "map" } => MapView.Of(view),
+        SinglePage { Template: "record" } => OverviewViews.Record(view),
         SinglePage { Template: "weigh" } => WeighView.Of(view),
         SinglePage { Template: "report-a-case" } => CaseFormView.Of(view),
         SinglePage { Template: "safety" } => OverviewViews.Safety(view),
@@ -74,6 +94,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
             ["improve"] = ImproveLink.Of(view, page),
         };
         PageHead.AddTo(frame, view, page);
+        EditionViews.AddTo(frame, view, page);
         return frame;
     }
 
@@ -81,6 +102,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
     {
         ["title"] = view.Guide.Settings.Title.Value,
         ["language"] = view.Guide.Settings.Language.Value,
+        ["direction"] = view.Words.Culture.TextInfo.IsRightToLeft ? "rtl" : "ltr",
         ["vehicle"] = view.Guide.Vehicle.Name.Value,
         ["years"] = view.Guide.Vehicle.Years.Value.ToString(),
     };

@@ -1,8 +1,12 @@
 using System.Collections.Frozen;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Text;
 using GuideGen.Site.Publishing;
 using Scriban;
 using Scriban.Functions;
+using Scriban.Parsing;
 using Scriban.Runtime;
+using Scriban.Syntax;
 
 namespace GuideGen.Site.Rendering;
 
@@ -13,11 +17,11 @@ public sealed class Theme
     readonly FrozenDictionary<string, Template> templates;
     readonly ScriptObject builtins;
 
-    public Theme(ThemeFiles files)
+    internal Theme(ThemeFiles files, ThemeWords words)
     {
         Files = files;
+        Words = words;
         Assets = new AssetNames(files);
-        Words = ThemeWords.Read("words/en.yml", files.Text("words/en.yml"));
         templates = files.Below("templates").ToFrozenDictionary(
             path => Path.GetFileNameWithoutExtension(path),
             path => Parse(path, files.Text(path)));
@@ -40,22 +44,38 @@ public sealed class Theme
     /// <exception cref="ThemeException">The template is broken, or asks for something it is not given.</exception>
     public string Draw(string template, ScriptObject model)
     {
+        if (!Has(template)) throw new ThemeException($"the theme has no template '{template}'");
         var context = new ThemeContext(builtins, this);
         context.PushGlobal(model);
-        return Draw(template, context);
-    }
-
-    internal string Draw(string template, TemplateContext context)
-    {
-        if (!templates.TryGetValue(template, out var parsed)) throw new ThemeException($"the theme has no template '{template}'");
         try
         {
-            return parsed.Render(context);
+            return Draw(template, context);
         }
-        catch (Scriban.Syntax.ScriptRuntimeException fault)
+        catch (ScriptRuntimeException fault)
         {
-            throw new ThemeException(fault.Message);
+            throw new ThemeException(fault.Message, FindingOf(fault.Span, fault.OriginalMessage));
         }
+    }
+
+    internal bool Has(string template) => templates.ContainsKey(template);
+
+    internal string Draw(string template, TemplateContext context) => templates[template].Render(context);
+
+    /// <summary>Why a guide's own template cannot be used, or null.</summary>
+    internal static Finding? Objection(SourceText text)
+    {
+        var parsed = Template.Parse(text.Text, text.Path);
+        return parsed.Messages.FirstOrDefault(m => m.Type == ParserMessageType.Error) is { } fault ? Finding(text, fault.Span, fault.Message) : null;
+    }
+
+    /// <summary>A fault in a template of the guide's own is its author's to mend; one in a built-in template is ours.</summary>
+    Finding? FindingOf(Scriban.Parsing.SourceSpan span, string message) =>
+        span.FileName is { } path && Files.Pieces.TryGetValue(path, out var text) ? Finding(text, span, message) : null;
+
+    static Finding Finding(SourceText text, Scriban.Parsing.SourceSpan span, string message)
+    {
+        var start = Math.Clamp(span.Start.Offset, 0, text.Text.Length);
+        return Rules.ThemeTemplate.At(text.Span(start, Math.Clamp(span.Length, 0, text.Text.Length - start)), message.TrimEnd('.'));
     }
 
     static Template Parse(string path, string text)
@@ -66,4 +86,8 @@ public sealed class Theme
 }
 
 /// <summary>A theme cannot be used as it is; the message says where and why.</summary>
-public sealed class ThemeException(string message) : Exception(message);
+/// <param name="finding">What the author of the guide has to mend; null where the fault is in the built-in theme.</param>
+public sealed class ThemeException(string message, Finding? finding = null) : Exception(message)
+{
+    public Finding? Finding { get; } = finding;
+}

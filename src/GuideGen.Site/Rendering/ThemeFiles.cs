@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
+using GuideGen.Guide.Text;
 
 namespace GuideGen.Site.Rendering;
 
@@ -9,10 +11,22 @@ public sealed class ThemeFiles
 
     readonly FrozenDictionary<string, byte[]> files;
 
-    public ThemeFiles(IEnumerable<KeyValuePair<string, byte[]>> files) => this.files = files.ToFrozenDictionary();
+    ThemeFiles(IEnumerable<KeyValuePair<string, byte[]>> files, ImmutableSortedDictionary<string, SourceText> pieces)
+    {
+        this.files = files.ToFrozenDictionary();
+        Pieces = pieces;
+    }
+
+    public ThemeFiles(IEnumerable<KeyValuePair<string, byte[]>> files)
+        : this(files, ImmutableSortedDictionary<string, SourceText>.Empty)
+    {
+    }
 
     /// <summary>The default look, which is built into the tool.</summary>
     public static ThemeFiles BuiltIn { get; } = ReadBuiltIn();
+
+    /// <summary>Those that a guide brings itself.</summary>
+    public ImmutableSortedDictionary<string, SourceText> Pieces { get; }
 
     public IEnumerable<string> Below(string folder) =>
         files.Keys.Where(k => k.StartsWith(folder + "/", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
@@ -22,6 +36,14 @@ public sealed class ThemeFiles
     public string Text(string path) => System.Text.Encoding.UTF8.GetString(files[path]);
 
     public bool Has(string path) => files.ContainsKey(path);
+
+    /// <summary>The same theme with a guide's pieces in it, each in the place of the file of the same path.</summary>
+    public ThemeFiles With(ImmutableSortedDictionary<string, SourceText> pieces)
+    {
+        var all = new Dictionary<string, byte[]>(files);
+        foreach (var (path, text) in pieces) all[path] = System.Text.Encoding.UTF8.GetBytes(text.Text);
+        return new ThemeFiles(all, pieces);
+    }
 
     static ThemeFiles ReadBuiltIn()
     {

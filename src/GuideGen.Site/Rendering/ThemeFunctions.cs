@@ -1,4 +1,3 @@
-using System.Globalization;
 using Scriban;
 using Scriban.Runtime;
 using Scriban.Syntax;
@@ -11,29 +10,41 @@ sealed class PieceFunction : ThemeFunction
     public override object Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
     {
         if (arguments is not [string name, ..]) throw new ScriptRuntimeException(callerContext?.Span ?? default, "'piece' needs the name of a template");
+        var page = (ThemeContext)context;
+        if (!page.Theme.Has(name)) throw new ScriptRuntimeException(callerContext?.Span ?? default, $"the theme has no template '{name}'");
+        page.EnterPiece(callerContext?.Span ?? default);
         var scope = new ScriptObject { ["it"] = arguments.Count > 1 ? arguments[1] : null };
         context.PushGlobal(scope);
         context.PushOutput(new StringBuilderOutput());
         try
         {
-            return new HtmlText(((ThemeContext)context).Theme.Draw(name, context));
+            return new HtmlText(page.Theme.Draw(name, context));
         }
         finally
         {
             context.PopOutput();
             context.PopGlobal();
+            page.LeavePiece();
         }
     }
 }
 
-/// <summary><c>words.x | fill a b</c> puts values into the numbered places of a wording.</summary>
+/// <summary><c>words.x | fill a b</c> puts values into the numbered places of a wording; one that has forms is taken in that of the first value.</summary>
 sealed class FillFunction : ThemeFunction
 {
     public override object Invoke(TemplateContext context, ScriptNode? callerContext, ScriptArray arguments, ScriptBlockStatement? blockStatement)
     {
-        if (arguments is not [string wording, ..]) throw new ScriptRuntimeException(callerContext?.Span ?? default, "'fill' needs a wording");
-        return string.Format(CultureInfo.InvariantCulture, wording, [.. arguments.Skip(1)]);
+        var words = ((ThemeContext)context).Theme.Words;
+        var wording = arguments switch
+        {
+            [string text, ..] => text,
+            [ScriptObject forms, int number, ..] when forms.Contains(PluralForms.Other) => Form(forms, PluralForms.Of(words.Culture.Name, number)),
+            _ => throw new ScriptRuntimeException(callerContext?.Span ?? default, "'fill' needs a wording"),
+        };
+        return string.Format(words.Culture, wording, [.. arguments.Skip(1)]);
     }
+
+    static string Form(ScriptObject forms, string name) => (string)forms[forms.Contains(name) ? name : PluralForms.Other]!;
 }
 
 abstract class ThemeFunction : IScriptCustomFunction

@@ -1,48 +1,57 @@
-using GuideGen.Guide.Findings;
-using GuideGen.Guide.Text;
-using GuideGen.Guide.Yaml;
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Scriban;
 using Scriban.Runtime;
+using Scriban.Syntax;
 
 namespace GuideGen.Site.Rendering;
 
 /// <summary>All words that the theme and the tool put on pages, in one language.</summary>
-public sealed class ThemeWords
+public sealed partial class ThemeWords
 {
-    ThemeWords(ScriptObject tree) => Tree = tree;
+    readonly IReadOnlyDictionary<string, string> words;
 
-    internal ScriptObject Tree { get; }
-
-    /// <param name="path">Names of groups and of the wording, such as <c>drive.gently</c>.</param>
-    public string this[string path]
+    /// <param name="words">By path: names of groups and of the wording, such as <c>drive.gently</c>.</param>
+    /// <param name="language">Language tag (BCP 47).</param>
+    internal ThemeWords(IReadOnlyDictionary<string, string> words, string language)
     {
-        get
+        this.words = words;
+        Culture = CultureInfo.GetCultureInfo(language);
+        var groups = new Dictionary<string, ScriptObject> { [""] = Tree };
+        foreach (var (path, text) in words) GroupOf(path)[path[(path.LastIndexOf('.') + 1)..]] = text;
+
+        ScriptObject GroupOf(string path)
         {
-            object? found = Tree;
-            foreach (var name in path.Split('.')) found = found is ScriptObject group && group.TryGetValue(name, out var inner) ? inner : null;
-            return found as string ?? throw new ThemeException($"the theme has no words '{path}'");
+            var name = path.LastIndexOf('.') is > 0 and var end ? path[..end] : "";
+            if (!groups.TryGetValue(name, out var group)) GroupOf(name)[name[(name.LastIndexOf('.') + 1)..]] = groups[name] = group = new WordGroup();
+            return group;
         }
     }
 
-    public static ThemeWords Read(string path, string text)
-    {
-        var findings = new FindingList();
-        var root = YamlReader.Read(new SourceText(path, text), findings) as YamlMap;
-        if (root is null || !findings.IsEmpty) throw new ThemeException($"{path} cannot be read");
-        return new ThemeWords(Convert(root));
-    }
+    /// <summary>How the language writes numbers and in which direction it runs.</summary>
+    public CultureInfo Culture { get; }
 
-    static WordGroup Convert(YamlMap map)
-    {
-        var words = new WordGroup();
-        foreach (var (key, value) in map.Entries) words[key.Value] = value is YamlMap group ? Convert(group) : ((YamlScalar)value).Value;
-        return words;
-    }
+    /// <summary>The form of a wording that stands beside a number; such a wording has at least the form 'other'.</summary>
+    public string FormOf(string path, long number) =>
+        words.TryGetValue($"{path}.{PluralForms.Of(Culture.Name, number)}", out var form) ? form : this[$"{path}.{PluralForms.Other}"];
 
-    /// <summary>Words that a template asks for and the theme does not have are a fault of the theme, not an empty place on a page.</summary>
+    /// <summary>A day in full, with the name of the month, as the language writes it.</summary>
+    public string Write(DateOnly day) => day.ToString(WithoutWeekday(Culture.DateTimeFormat.LongDatePattern), Culture);
+
+    static string WithoutWeekday(string pattern) => Weekday().Replace(pattern, "");
+
+    internal ScriptObject Tree { get; } = new WordGroup();
+
+    /// <param name="path">Names of groups and of the wording, such as <c>drive.gently</c>.</param>
+    public string this[string path] => words.TryGetValue(path, out var text) ? text : throw new ThemeException($"the theme has no words '{path}'");
+
+    [GeneratedRegex("(?:dddd?[,\\u060C.]?\\s*)|(?:[,\\s]*dddd?)$", RegexOptions.CultureInvariant)]
+    private static partial Regex Weekday();
+
+    /// <summary>Words that a template asks for and the theme does not have are a fault of the template, not an empty place on a page.</summary>
     sealed class WordGroup : ScriptObject
     {
         public override bool TryGetValue(TemplateContext? context, Scriban.Parsing.SourceSpan span, string member, out object? value) =>
-            base.TryGetValue(context, span, member, out value) ? true : throw new ThemeException($"{span.ToStringSimple()}: the theme has no words '{member}'");
+            base.TryGetValue(context, span, member, out value) ? true : throw new ScriptRuntimeException(span, $"the theme has no words '{member}'");
     }
 }

@@ -27,6 +27,7 @@ static class WeighScript
         var guide = view.Guide;
         return new
         {
+            plausible = GuideWeights.Plausible,
             model = PackedModel.Of(view.Plan.Weights.Model(null)),
             variants = guide.Vehicle.Variants.ToDictionary(v => v.Key.Value, v => VariantOf(view.Plan.Weights, v.Key.Value)),
             faults = guide.Faults.All.ToDictionary(f => f.Origin.Slug, f => FaultOf(view, f)),

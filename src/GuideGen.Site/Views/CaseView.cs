@@ -10,7 +10,7 @@ static class CaseView
 
     static ScriptObject Of(ViewContext view, SolvedCase solved) => new()
     {
-        ["date"] = ViewContext.Date(solved.Date.Value),
+        ["date"] = view.Date(solved.Date.Value),
         ["variant"] = view.VariantName(solved.Variant.Value),
         ["distance"] = view.Distance(solved.Distance.Value),
         ["level"] = EvidenceView.Key(view.Plan.Evidence.LevelOf(solved)),

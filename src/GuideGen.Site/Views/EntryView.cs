@@ -1,5 +1,6 @@
 using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Pages;
 using GuideGen.Site.Rendering;
 using Scriban.Runtime;
 
@@ -27,6 +28,7 @@ static class EntryView
     static ScriptArray Sections(IGuideEntry entry, ViewContext view)
     {
         var plan = SectionPlan.Of(entry.Origin.Kind!.Value);
+        var language = entry.Origin.Body.Language;
         return [.. BodyRenderer.Draw(entry, view.Links, view.Plan.Terms).Select(s => Section(s))];
 
         ScriptObject Section(DrawnSection section) => new()
@@ -34,8 +36,8 @@ static class EntryView
             ["title"] = section.Title,
             ["anchor"] = section.Anchor,
             ["html"] = section.Html,
-            ["is_safety"] = section.Title == SectionPlan.Safety,
-            ["is_hands_on"] = plan.Any(p => p.IsHandsOn && p.Title == section.Title),
+            ["is_safety"] = section.Title == SectionTitles.In(language, SectionPlan.Safety),
+            ["is_hands_on"] = plan.Any(p => p.IsHandsOn && SectionTitles.In(language, p.Title) == section.Title),
         };
     }
 }

@@ -29,7 +29,7 @@ static class EvidenceView
             ["hidden"] = summary.Causes.Length - shown.Count,
             ["reports"] = summary.Posterior.Cases < Wording.PercentageFrom ? new ScriptArray(evidence.Reports.Select(r => Report(view, r))) : [],
             ["others"] = summary.Causes.Sum(c => c.ByLevel[(int)ProofLevel.Claimed] + c.ByLevel[(int)ProofLevel.Probable]),
-            ["worth"] = ViewContext.Number(Math.Round(summary.Posterior.Worth, 1)),
+            ["worth"] = view.Number(Math.Round(summary.Posterior.Worth, 1)),
             ["variants"] = evidence.Variants.Length > 1 ? new ScriptArray(evidence.Variants.Select(v => VariantLine(view, v.Key, v.Value))) : [],
             ["vain"] = Vain(view, evidence.Vain),
         };
@@ -48,7 +48,7 @@ static class EvidenceView
             })),
             ["rows"] = new ScriptArray(Signs(view, fault)),
             ["minutes"] = Median(view, evidence.Minutes, view.Minutes),
-            ["spend"] = Median(view, evidence.Spend, m => $"{ViewContext.Number(Math.Round(m))} {view.Guide.Vehicle.Currency.Value}"),
+            ["spend"] = Median(view, evidence.Spend, m => $"{view.Number(Math.Round(m))} {view.Guide.Vehicle.Currency.Value}"),
             ["vain"] = Vain(view, evidence.Vain),
         };
     }
@@ -75,23 +75,31 @@ static class EvidenceView
         return row;
     }
 
+    /// <summary>How often it is this fault with the sign by which owners found it most often; null for a fault without signs.</summary>
+    public static ScriptObject? Often(ViewContext view, Fault fault) =>
+        SignsOf(view, fault).OrderByDescending(s => s.Cause.Reports.Count).ThenByDescending(s => s.Cause.Mean).FirstOrDefault() is { Cause: not null } most
+            ? new ScriptObject { ["name"] = most.Name, ["href"] = most.Href, ["words"] = InWords(view, most.Cause) }
+            : null;
+
     /// <summary>How often this fault was behind each of its signs, where there are reports.</summary>
-    static IEnumerable<ScriptObject> Signs(ViewContext view, Fault fault)
+    static IEnumerable<ScriptObject> Signs(ViewContext view, Fault fault) =>
+        SignsOf(view, fault).Where(s => s.Cause.Reports.Total > 0).Select(s =>
+        {
+            var row = Share(view, s.Cause, s.Name);
+            row["name"] = s.Name;
+            row["href"] = s.Href;
+            return row;
+        });
+
+    static IEnumerable<(string Name, string? Href, CauseEvidence Cause)> SignsOf(ViewContext view, Fault fault)
     {
         var codes = fault.Codes.Select(c => Sign(c.Key.Value.ToString(), view.Links.ToCode(c.Key.Value), view.Plan.Evidence.Of(c.Key.Value)!));
         var symptoms = fault.Symptoms.Select(s => view.Guide.Symptoms.Find(s.Key.Value)!)
             .Select(s => Sign(s.Name.Value, view.Links.Of(s), view.Plan.Evidence.OfSymptom(s.Origin.Slug)!));
-        return codes.Concat(symptoms).OfType<ScriptObject>();
+        return codes.Concat(symptoms);
 
-        ScriptObject? Sign(string name, string? href, SignEvidence evidence)
-        {
-            var cause = evidence.Summary.Causes.Single(c => c.Id == fault.Origin.Slug);
-            if (cause.Reports.Total == 0) return null;
-            var row = Share(view, cause, name);
-            row["name"] = name;
-            row["href"] = href;
-            return row;
-        }
+        (string Name, string? Href, CauseEvidence Cause) Sign(string name, string? href, SignEvidence evidence) =>
+            (name, href, evidence.Summary.Causes.Single(c => c.Id == fault.Origin.Slug));
     }
 
     static ScriptObject Share(ViewContext view, CauseEvidence cause, string about)
@@ -123,8 +131,8 @@ static class EvidenceView
         {
             ShareWording.NoReports => view.Words["evidence.no-reports"],
             ShareWording.AuthorsEstimate => view.Fill("evidence.estimate-only", Frequency(view, cause.Mean)),
-            ShareWording.TooFew => view.Fill("evidence.too-few", count, total),
-            ShareWording.NoneSoFar => view.Fill("evidence.none-so-far", total, high),
+            ShareWording.TooFew => view.Count("evidence.too-few", cause.Reports.Total, count, total),
+            ShareWording.NoneSoFar => view.Count("evidence.none-so-far", cause.Reports.Total, total, high),
             ShareWording.Few => view.Fill("evidence.few", count, total, low, high),
             ShareWording.Plain => view.Fill("evidence.plain", count, total, low, high),
             _ => throw new ArgumentOutOfRangeException(nameof(cause)),
@@ -139,7 +147,7 @@ static class EvidenceView
 
     static ScriptObject Report(ViewContext view, SolvedCase solved) => new()
     {
-        ["date"] = ViewContext.Date(solved.Date.Value),
+        ["date"] = view.Date(solved.Date.Value),
         ["variant"] = view.VariantName(solved.Variant.Value),
         ["distance"] = view.Distance(solved.Distance.Value),
         ["level"] = Key(view.Plan.Evidence.LevelOf(solved)),
@@ -170,7 +178,7 @@ static class EvidenceView
             ["name"] = v.Part is { } part ? view.Guide.Parts.Find(part)!.Name.Value : v.What,
             ["href"] = v.Part is { } linked ? view.Links.Of(view.Guide.Parts.Find(linked)!) : null,
             ["times"] = v.Times,
-            ["spend"] = v.Spend > 0 ? $"{ViewContext.Number(v.Spend)} {view.Guide.Vehicle.Currency.Value}" : null,
+            ["spend"] = v.Spend > 0 ? $"{view.Number(v.Spend)} {view.Guide.Vehicle.Currency.Value}" : null,
             ["minutes"] = v.Minutes > 0 ? view.Minutes(v.Minutes) : null,
         }),
     ];

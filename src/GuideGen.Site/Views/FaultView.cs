@@ -18,6 +18,7 @@ static class FaultView
         model["checks"] = view.Cards(fault.Checks.Select(c => view.Guide.Checks.Find(c.Value)!));
         model["trees"] = view.Cards(relations.TreesByFault[fault.Origin.Slug]);
         model["repair"] = Repair(view, fault.Repair);
+        model["often"] = EvidenceView.Often(view, fault);
         model["evidence"] = EvidenceView.Of(view, fault);
         model["money"] = MoneyView.Of(view, fault);
         model["cases"] = CaseView.Of(view, relations.CasesByFault[fault.Origin.Slug]);

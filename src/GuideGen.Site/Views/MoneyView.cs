@@ -29,13 +29,13 @@ static class MoneyView
             ["all"] = view.Money(fault.Repair.Materials),
             ["assumed"] = view.Fill("money.assumed", Whole(HourValue), view.Guide.Vehicle.Currency.Value, Whole(Chance * 10), Whole(TransportHours)),
             ["prices"] = fault.Provenance.Reviewed is { } reviewed
-                ? view.Fill("money.prices", ViewContext.Date(reviewed.Value), view.Guide.Vehicle.Currency.Value)
+                ? view.Fill("money.prices", view.Date(reviewed.Value), view.Guide.Vehicle.Currency.Value)
                 : view.Fill("money.prices-undated", view.Guide.Vehicle.Currency.Value),
             ["hour_value"] = Whole(HourValue),
             ["chance_percent"] = Whole(Chance * 100),
             ["transport_hours"] = Whole(TransportHours),
-            ["rate"] = ViewContext.Number((double)costs.WorkshopRate),
-            ["own_hours"] = ViewContext.Number((double)costs.OwnHours),
+            ["rate"] = Plain(costs.WorkshopRate),
+            ["own_hours"] = Plain(costs.OwnHours),
             ["data"] = JsonSerializer.Serialize(new { costs.Parts, costs.Consumables, costs.WorkshopHours, currency = view.Guide.Vehicle.Currency.Value }, Json),
         };
     }
@@ -81,6 +81,9 @@ static class MoneyView
     }
 
     static string Range(ViewContext view, Sum sum) => view.Money(new Guide.Model.MoneyRange(Math.Round(sum.Low), Math.Round(sum.High)));
+
+    /// <summary>As a script reads it, whatever the language.</summary>
+    static string Plain(decimal number) => Math.Round(number, 2).ToString("0.##", CultureInfo.InvariantCulture);
 
     static string Whole(decimal number) => Math.Round(number, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
 }

@@ -16,7 +16,8 @@ static class OverviewViews
             ["summary"] = view.Guide.Settings.Summary.Value,
             ["vehicle"] = vehicle.Summary.Value,
             ["variants"] = new ScriptArray(vehicle.Variants.Select(v => Variant(v.Value))),
-            ["senses"] = new ScriptArray(Enum.GetValues<Sense>().Select(s => BySense(view, s)).Where(g => ((ScriptArray)g["symptoms"]!).Count > 0)),
+            ["lamps"] = Lamps(view),
+            ["senses"] = new ScriptArray(Enum.GetValues<Sense>().Skip(1).Select(s => BySense(view, s)).Where(g => ((ScriptArray)g["cards"]!).Count > 0)),
             ["systems"] = BySystem(view),
             ["tasks"] = view.Cards(view.Guide.Tasks.All),
             ["counts"] = Counts(view),
@@ -65,6 +66,12 @@ static class OverviewViews
         ["summary"] = view.Words["report.summary"],
     };
 
+    public static ScriptObject Record(ViewContext view) => new()
+    {
+        ["name"] = view.Words["record.title"],
+        ["summary"] = view.Words["record.summary"],
+    };
+
     public static ScriptObject NotFound(ViewContext view) => new()
     {
         ["name"] = view.Words["not-found.title"],
@@ -79,7 +86,12 @@ static class OverviewViews
             ["name"] = view.Words[$"lists.{kind}.title"],
             ["summary"] = view.Words[$"lists.{kind}.summary"],
             ["kind"] = kind,
-            ["groups"] = page.Kind is ContentKind.Fault or ContentKind.Part ? BySystem(view, page) : new ScriptArray { Group("", view.Cards(page.Entries)) },
+            ["groups"] = page.Kind switch
+            {
+                ContentKind.Fault or ContentKind.Part => BySystem(view, page),
+                ContentKind.Symptom => new ScriptArray(Enum.GetValues<Sense>().Select(s => BySense(view, s)).Where(g => ((ScriptArray)g["cards"]!).Count > 0)),
+                _ => new ScriptArray { Group("", view.Cards(page.Entries)) },
+            },
         };
     }
 
@@ -106,11 +118,23 @@ static class OverviewViews
             .Where(g => ((ScriptArray)g["cards"]!).Count > 0),
     ];
 
-    static ScriptObject BySense(ViewContext view, Sense sense) => new()
-    {
-        ["sense"] = SymptomView.Key(sense),
-        ["symptoms"] = view.Cards(view.Guide.Symptoms.All.Where(s => s.Sense.Value == sense)),
-    };
+    static ScriptObject BySense(ViewContext view, Sense sense) =>
+        Group(view.Words["sense." + SymptomView.Key(sense)], view.Cards(view.Guide.Symptoms.All.Where(s => s.Sense.Value == sense).OrderBy(s => s.Drive.Value)));
+
+    /// <summary>The warning lamps as they look, the one that stops the vehicle first.</summary>
+    static ScriptArray Lamps(ViewContext view) =>
+    [
+        .. view.Guide.Symptoms.All.Where(s => s.Sense.Value == Sense.Lamp).GroupBy(s => s.Drive.Value).OrderBy(g => g.Key).Select(g => new ScriptObject
+        {
+            ["drive"] = DriveWords.Key(g.Key),
+            ["lamps"] = new ScriptArray(g.Select(s =>
+            {
+                var card = view.Card(s);
+                card["lamp"] = s.Lamp?.Value;
+                return card;
+            })),
+        }),
+    ];
 
     static ScriptObject Variant(Variant variant) => new()
     {

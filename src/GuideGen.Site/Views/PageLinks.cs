@@ -34,16 +34,18 @@ public sealed class PageLinks(SitePlan plan, string from)
     /// <summary>How large a picture is shown, and where its sizes are.</summary>
     /// <returns>Null for what is no picture of this guide.</returns>
     internal (Picture Picture, ImmutableArray<(string Address, PhotoSize Size)> Sizes)? PictureOf(IGuideEntry entry, string written) =>
-        plan.Links.Resolve(entry.Origin.Source.Path, written) is AssetTarget asset && plan.Guide.Pictures.TryGetValue(asset.Path, out var picture)
+        plan.Links.Resolve(entry.Origin.Path, written) is AssetTarget asset && plan.Guide.Pictures.TryGetValue(asset.Path, out var picture)
             ? (picture, [.. PhotoSizes.Of(plan.Guide, asset.Path).Select(s => (ToAsset(s.Address), s))])
             : null;
 
     string ToAsset(string path) => To(string.Join('/', path.Split('/').Select(Uri.EscapeDataString)));
 
     /// <summary>The address for a link that an author wrote. The inspection has found it good.</summary>
-    public string AddressOf(IGuideEntry entry, string written) => plan.Links.Resolve(entry.Origin.Source.Path, written) switch
+    public string AddressOf(IGuideEntry entry, string written) => plan.Links.Resolve(entry.Origin.Path, written) switch
     {
         EntryTarget { Anchor: "" } to => Of(to.Entry),
+        // A translation has headings of its own.
+        EntryTarget to when !LinkTable.AnchorsOf(to.Entry).Contains(to.Anchor) => Of(to.Entry),
         EntryTarget to when to.Entry == entry => "#" + to.Anchor,
         EntryTarget to => $"{Of(to.Entry)}#{to.Anchor}",
         AssetTarget asset => ToAsset(asset.Path),

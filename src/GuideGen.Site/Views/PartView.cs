@@ -11,6 +11,7 @@ static class PartView
         var model = EntryView.Of(view, part);
         model["system"] = view.SystemName(part.System);
         model["where"] = part.Where.Value;
+        model["path"] = part.Path is { } path ? MapView.Key(path.Value) : null;
         model["also"] = new ScriptArray(part.Also.Select(a => a.Value));
         model["superseded_by"] = part.SupersededBy is { } newer ? view.Card(view.Guide.Parts.Find(newer.Value)!) : null;
         model["faults"] = view.Cards(relations.FaultsByPart[part.Origin.Slug]);

@@ -35,13 +35,13 @@ static class ReadingView
     static string Limits(ViewContext view, Reading reading, MeasuringUnit to)
     {
         var from = UnitTable.Find(reading.Quantity.Value, reading.Unit.Value);
-        var (low, high) = (Text(reading.Low?.Value, from, to), Text(reading.High?.Value, from, to));
+        var (low, high) = (Text(view, reading.Low?.Value, from, to), Text(view, reading.High?.Value, from, to));
         return low is null ? view.Fill("check.to", high!) : high is null ? view.Fill("check.from", low) : view.Fill("check.between", low, high);
     }
 
-    static string? Text(double? value, MeasuringUnit from, MeasuringUnit to) => value is not { } known ? null
-        : from == to ? ViewContext.Number(known)
-        : ReadingLimits.Rounded(UnitTable.Convert(known, from, to));
+    static string? Text(ViewContext view, double? value, MeasuringUnit from, MeasuringUnit to) => value is not { } known ? null
+        : from == to ? view.Number(known)
+        : ReadingLimits.Rounded(UnitTable.Convert(known, from, to), view.Words.Culture);
 
     static ScriptObject Over(ViewContext view, Reading reading, LimitTable over)
     {
@@ -54,8 +54,8 @@ static class ReadingView
             ["choices"] = Choices(over.Quantity.Value, keys[0]),
             ["rows"] = new ScriptArray(over.Rows.Select(r => new ScriptObject
             {
-                ["keys"] = new ScriptArray(keys.Select(u => Text(r.X, ownKey, u))),
-                ["limits"] = new ScriptArray(units.Select(u => view.Fill("check.between", Text(r.Low, own, u)!, Text(r.High, own, u)!))),
+                ["keys"] = new ScriptArray(keys.Select(u => Text(view, r.X, ownKey, u))),
+                ["limits"] = new ScriptArray(units.Select(u => view.Fill("check.between", Text(view, r.Low, own, u)!, Text(view, r.High, own, u)!))),
             })),
             ["curve"] = CurveOf(reading, over).Draw(view.Fill("reading.curve", reading.Name.Value, own.Symbol, UnitTable.Units(over.Quantity.Value)[0].Symbol)),
             ["curve_unit"] = own.Symbol,

@@ -26,6 +26,7 @@ static class SelfTestView
             ["cases"] = view.Fill("sure.cases-text", Text(levels.Count), Text(levels.Count(l => l.Counts())), Text(levels.Count(l => l == ProofLevel.Refuted))),
             ["is_tried"] = test.BySigns.First.Total >= Wording.PercentageFrom,
             ["scores"] = new ScriptArray { Row(view, "authors", test.ByAuthor), Row(view, "signs", test.BySigns), Row(view, "checks", test.WithChecks) },
+            ["learnt"] = view.Fill("sure.learnt", view.Number(weights.Basis.Worth), Whole(weights.Basis.Habit.TellsPresent), Whole(weights.Basis.Habit.TellsAbsent)),
             ["bins"] = new ScriptArray(bins.Select(b => Bin(view, b))),
         };
     }
@@ -35,7 +36,7 @@ static class SelfTestView
         ["how"] = view.Words[$"sure.{how}"],
         ["first"] = Share(view, test.First),
         ["first_three"] = Share(view, test.FirstThree),
-        ["brier"] = test.Brier?.ToString("0.00", CultureInfo.InvariantCulture),
+        ["brier"] = test.Brier?.ToString("0.00", view.Words.Culture),
     };
 
     static string? Share(ViewContext view, Proportion hits) => hits.Interval() is { } range

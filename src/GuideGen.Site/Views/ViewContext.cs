@@ -1,4 +1,3 @@
-using System.Globalization;
 using GuideGen.Codes;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
@@ -26,10 +25,10 @@ public sealed class ViewContext(SitePlan plan, Theme theme, string address)
     {
         var currency = Guide.Vehicle.Currency.Value;
         var (low, high) = (Amount(range.Low), Amount(range.High));
-        return low == high ? $"{low} {currency}" : string.Format(CultureInfo.InvariantCulture, Words["units.range"], low, high) + " " + currency;
+        return low == high ? $"{low} {currency}" : Fill("units.range", low, high) + " " + currency;
     }
 
-    static string Amount(decimal amount) => amount.ToString(amount == decimal.Truncate(amount) ? "0" : "0.00", CultureInfo.InvariantCulture);
+    string Amount(decimal amount) => amount.ToString(amount == decimal.Truncate(amount) ? "0" : "0.00", Words.Culture);
 
     public string Hours(double hours) =>
         hours < 1 ? Minutes(hours * 60) : Fill("units.hours", Number(hours));
@@ -37,13 +36,16 @@ public sealed class ViewContext(SitePlan plan, Theme theme, string address)
     public string Minutes(double minutes) => Fill("units.minutes", Number(minutes));
 
     public string Distance(double distance) =>
-        distance.ToString("#,0", CultureInfo.InvariantCulture) + " " + Guide.Vehicle.DistanceUnit.Value;
+        distance.ToString("#,0", Words.Culture) + " " + Guide.Vehicle.DistanceUnit.Value;
 
-    public static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    public string Date(DateOnly date) => Words.Write(date);
 
-    public static string Number(double number) => Math.Round(number, 2).ToString("0.##", CultureInfo.InvariantCulture);
+    public string Number(double number) => Math.Round(number, 2).ToString("0.##", Words.Culture);
 
-    public string Fill(string words, params string[] values) => string.Format(CultureInfo.InvariantCulture, Words[words], values);
+    public string Fill(string words, params string[] values) => string.Format(Words.Culture, Words[words], values);
+
+    /// <summary>A wording in the form that stands beside a number.</summary>
+    public string Count(string words, long number, params string[] values) => string.Format(Words.Culture, Words.FormOf(words, number), values);
 
     /// <summary>The variants an entry applies to, or nothing for all of them.</summary>
     public ScriptArray Variants(IGuideEntry entry) => [.. entry.Variants.Select(v => VariantName(v.Value))];

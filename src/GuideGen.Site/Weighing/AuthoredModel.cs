@@ -49,7 +49,10 @@ static class AuthoredModel
         return signs.Select(s =>
         {
             ImmutableArray<double> known = [.. stated.Select(f => f.GetValueOrDefault(s.Sign, stray))];
-            return new Diagnosis.Ranking.Finding(s.Id, [.. known, BaseRate(guide, known)]);
+            return new Diagnosis.Ranking.Finding(s.Id, [.. known, BaseRate(guide, known)])
+            {
+                Strays = [.. stated.Select(f => !f.ContainsKey(s.Sign)), false],
+            };
         });
     }
 

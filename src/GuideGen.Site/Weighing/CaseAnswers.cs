@@ -1,24 +1,38 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Codes;
 using GuideGen.Diagnosis;
 using GuideGen.Diagnosis.Proof;
 using GuideGen.Diagnosis.Ranking;
+using CodeScan = GuideGen.Guide.Model.CodeScan;
 using SolvedCase = GuideGen.Guide.Model.SolvedCase;
 
 namespace GuideGen.Site.Weighing;
 
-/// <summary>A case as the ranking sees it.</summary>
-static class CaseAnswers
+/// <summary>Cases as the ranking sees them.</summary>
+/// <param name="codes">All that the guide names.</param>
+sealed class CaseAnswers(ImmutableArray<TroubleCode> codes)
 {
-    /// <summary>A refuted case stands for something else; one that is only claimed or probable says nothing: null.</summary>
-    public static Diagnosis.Ranking.SolvedCase? Of(SolvedCase solved, ProofLevel level, ImmutableArray<TroubleCode> codes) => level switch
+    /// <summary>What a scan tells either way. A code that is stated without one is told because it was there.</summary>
+    readonly FrozenDictionary<CodeScan, FrozenSet<string>> scanned = new Dictionary<CodeScan, FrozenSet<string>>
     {
-        ProofLevel.Refuted => new(solved.Origin.Slug, WeightedCause.SomethingElse, AnswersOf(solved, codes)),
-        _ when level.Counts() => new(solved.Origin.Slug, solved.Found.Value, AnswersOf(solved, codes)),
+        [CodeScan.Unknown] = [],
+        [CodeScan.Engine] = codes.Where(c => c.Letter == 'P').Select(c => c.ToString()).ToFrozenSet(StringComparer.Ordinal),
+        [CodeScan.All] = codes.Select(c => c.ToString()).ToFrozenSet(StringComparer.Ordinal),
+    }.ToFrozenDictionary();
+
+    /// <summary>A refuted case stands for something else; one that is only claimed or probable says nothing: null.</summary>
+    public Diagnosis.Ranking.SolvedCase? Of(SolvedCase solved, ProofLevel level) => level switch
+    {
+        ProofLevel.Refuted => Of(solved, WeightedCause.SomethingElse),
+        _ when level.Counts() => Of(solved, solved.Found.Value),
         _ => null,
     };
 
-    static Answers AnswersOf(SolvedCase solved, ImmutableArray<TroubleCode> codes)
+    Diagnosis.Ranking.SolvedCase Of(SolvedCase solved, string cause) =>
+        new(solved.Origin.Slug, cause, AnswersOf(solved)) { LookedFor = scanned[solved.Scan] };
+
+    Answers AnswersOf(SolvedCase solved)
     {
         var present = solved.Codes.Select(c => c.Key.Value).ToHashSet();
         IEnumerable<KeyValuePair<string, bool>> findings =

@@ -11,6 +11,9 @@ namespace GuideGen.Site.Weighing;
 /// <summary>The third stage: what the guide's opinions and its solved cases come to, in numbers.</summary>
 public sealed class GuideWeights
 {
+    /// <summary>Causes from this share on decide how to drive and what to beware of. Our choice, no source.</summary>
+    public const double Plausible = 0.05;
+
     readonly GuideContent guide;
     readonly Lazy<FrozenDictionary<string, RankingModel>> byVariant;
     readonly Lazy<double> worth;
@@ -19,10 +22,12 @@ public sealed class GuideWeights
     {
         this.guide = guide;
         Proofs = guide.Cases.ToFrozenDictionary(c => c.Origin.Slug, c => CaseProofs.Of(c, guide.Vehicle.DistanceUnit.Value));
-        var codes = CodeUses.All(guide).ToImmutableArray();
-        Cases = [.. guide.Cases.Select(c => CaseAnswers.Of(c, Proofs[c.Origin.Slug].Level, codes)).OfType<Diagnosis.Ranking.SolvedCase>()];
+        var answers = new CaseAnswers([.. CodeUses.All(guide)]);
+        Cases = [.. guide.Cases.Select(c => answers.Of(c, Proofs[c.Origin.Slug].Level)).OfType<Diagnosis.Ranking.SolvedCase>()];
         Authored = AuthoredModel.Of(guide);
-        Fitted = ModelFit.Of(Authored, Cases);
+        Counts = CaseCounts.Of(Authored, Cases);
+        Basis = FitBasis.Of(Authored, Counts);
+        Fitted = ModelFit.Of(Authored, Counts, Basis);
         worth = new(() => Pooling.ChooseWorth(
             Authored.Hypotheses.ToDictionary(h => h.Id, h => h.Prior),
             [.. guide.Vehicle.Variants.Select(v => CountsOf(v.Key.Value))]));
@@ -36,6 +41,12 @@ public sealed class GuideWeights
 
     /// <summary>The cases that count, as the ranking sees them.</summary>
     public ImmutableArray<Diagnosis.Ranking.SolvedCase> Cases { get; }
+
+    /// <summary>The same counted, by the hypotheses of the model.</summary>
+    public CaseCounts Counts { get; }
+
+    /// <summary>How much the authors' words weigh against the cases, and what owners pass over.</summary>
+    public FitBasis Basis { get; }
 
     /// <summary>What the authors believe, before any case.</summary>
     public RankingModel Authored { get; }

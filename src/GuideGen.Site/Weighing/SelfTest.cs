@@ -7,25 +7,25 @@ namespace GuideGen.Site.Weighing;
 
 /// <summary>
 /// How well the ranking does: each proved case is ranked by what the guide would say without it, for the variant of the
-/// case. How much a variant leans on the others is chosen once from all cases, which flatters the result a little.
+/// case. How much a variant leans on the others, what the authors' words weigh and what owners pass over is chosen once from
+/// all cases, which flatters the result a little.
 /// </summary>
 public sealed class SelfTest
 {
     readonly Dictionary<string, HashSet<string>> absent;
-    readonly RankingModel authored;
-    readonly double worth;
+    readonly GuideWeights weights;
 
     SelfTest(GuideContent guide, GuideWeights weights)
     {
-        authored = weights.Authored;
-        worth = weights.PoolingWorth;
+        this.weights = weights;
         absent = guide.Vehicle.Variants.ToDictionary(
             v => v.Key.Value,
             v => guide.Faults.All.Where(f => !GuideWeights.Fits(f, v.Key.Value)).Select(f => f.Origin.Slug).ToHashSet());
         var variants = guide.Cases.ToDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal);
-        ByAuthor = LeaveOneOut.OfEach(WithoutChecks(weights.Cases), i => ForVariant(authored.Reduced(weights.Cases[i].Answers), variants[weights.Cases[i].Id], []));
-        BySigns = Score(WithoutChecks(weights.Cases), variants);
-        WithChecks = Score(weights.Cases, variants);
+        ByAuthor = LeaveOneOut.OfEach(WithoutChecks(weights.Cases), i => ForVariant(weights.Authored.Reduced(weights.Cases[i].Answers), variants[weights.Cases[i].Id], []));
+        ImmutableArray<RankingModel> unseen = [.. weights.Cases.Select(c => Without(c, variants))];
+        BySigns = LeaveOneOut.OfEach(WithoutChecks(weights.Cases), i => unseen[i]);
+        WithChecks = LeaveOneOut.OfEach(weights.Cases, i => unseen[i]);
     }
 
     public static SelfTest Of(GuideContent guide, GuideWeights weights) => new(guide, weights);
@@ -42,22 +42,17 @@ public sealed class SelfTest
     static ImmutableArray<Diagnosis.Ranking.SolvedCase> WithoutChecks(ImmutableArray<Diagnosis.Ranking.SolvedCase> cases) =>
         [.. cases.Select(c => c with { Answers = c.Answers with { Outcomes = Answers.Nothing.Outcomes } })];
 
-    LeaveOneOut Score(ImmutableArray<Diagnosis.Ranking.SolvedCase> cases, Dictionary<string, string> variants) =>
-        LeaveOneOut.OfEach(cases, i => Without(cases, i, variants));
-
     /// <summary>Only what the case answers is fitted: the rest of the model says nothing about it.</summary>
-    RankingModel Without(ImmutableArray<Diagnosis.Ranking.SolvedCase> cases, int at, Dictionary<string, string> variants)
+    RankingModel Without(Diagnosis.Ranking.SolvedCase one, Dictionary<string, string> variants)
     {
-        var left = cases.RemoveAt(at);
-        var variant = variants[cases[at].Id];
-        var counts = left.Where(c => variants[c.Id] == variant).CountBy(c => c.Cause).ToDictionary();
-        return ForVariant(ModelFit.Of(authored.Reduced(cases[at].Answers), left), variant, counts);
+        var counts = weights.Cases.Where(c => c.Id != one.Id && variants[c.Id] == variants[one.Id]).CountBy(c => c.Cause).ToDictionary();
+        return ForVariant(ModelFit.Of(weights.Authored.Reduced(one.Answers), weights.Counts.Without(one), weights.Basis), variants[one.Id], counts);
     }
 
     RankingModel ForVariant(RankingModel model, string variant, Dictionary<string, int> counts)
     {
         var all = new CausePosterior(model.Hypotheses.Select(h => new CauseCount(h.Id, h.Prior, 0)));
-        var shares = Pooling.ForVariant(all, worth, counts, absent[variant]);
+        var shares = Pooling.ForVariant(all, weights.PoolingWorth, counts, absent[variant]);
         return model.WithPriors([.. model.Hypotheses.Select(h => shares.Mean(h.Id))]);
     }
 }

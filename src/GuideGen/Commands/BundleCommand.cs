@@ -40,7 +40,7 @@ static class BundleCommand
 
     static int Bundle(Terminal terminal, FolderFiles files, List<(string Path, ISiteTarget Target)> targets, string prefix)
     {
-        var theme = new Theme(ThemeFiles.BuiltIn);
+        var theme = ThemeFiles.BuiltIn;
         var isFirst = true;
         var code = ExitCode.Good;
         foreach (var (path, target) in targets)

@@ -32,7 +32,7 @@ static class CompileCommand
     {
         var target = new FolderTarget(folder, Environment.ProcessorCount);
         var result = terminal.Progress.Status().Start("…", status =>
-            SiteCompiler.Compile(files, new Theme(ThemeFiles.BuiltIn), target, new StageReport(status), terminal.Today));
+            SiteCompiler.Compile(files, ThemeFiles.BuiltIn, target, new StageReport(status), terminal.Today));
         report.Write(result.Findings);
         report.Say(result.IsWritten
             ? $"{result.Guide.Settings.Title.Value}: {result.Files} files in {folder}"
@@ -44,8 +44,7 @@ static class CompileCommand
     {
         public void Report(CompileStage value) => status.Status(value switch
         {
-            CompileStage.Reading => "Reading the guide",
-            CompileStage.Inspecting => "Inspecting it",
+            CompileStage.Reading => "Reading and inspecting the guide",
             CompileStage.Writing => "Drawing and writing the site",
             _ => throw new ArgumentOutOfRangeException(nameof(value)),
         });

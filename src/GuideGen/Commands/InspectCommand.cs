@@ -1,6 +1,6 @@
 using System.CommandLine;
-using GuideGen.Guide.Loading;
 using GuideGen.Site;
+using GuideGen.Site.Rendering;
 
 namespace GuideGen.Commands;
 
@@ -15,7 +15,7 @@ static class InspectCommand
         command.SetAction(parsed =>
         {
             if (guide.Open(parsed, terminal) is not { } files) return ExitCode.WrongUsage;
-            var findings = GuideReading.Of(GuideLoader.Load(files), terminal.Today).Findings;
+            var findings = GuideEditions.Read(files, ThemeFiles.BuiltIn, terminal.Today).Findings;
             new FindingReport(terminal, parsed.GetValue(format)!, guide.PrefixOf(parsed)).Write(findings);
             return FindingReport.ExitCodeOf(findings);
         });

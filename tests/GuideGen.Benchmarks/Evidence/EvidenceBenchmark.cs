@@ -19,13 +19,30 @@ static class EvidenceBenchmark
     const int Guides = 2_000;
     const int Vehicles = 20;
 
+    /// <summary>What an author says who is far too sure of himself, in cases.</summary>
+    const double TooMuch = 40;
+
+    static readonly double[] Nominals = [0.95, 0.80];
+    static readonly IntervalMethod[] Methods = [IntervalMethod.Wilson, IntervalMethod.Jeffreys];
+
     public static async Task Run(TextWriter output)
     {
+        var honest = Enumerable.Range(0, Guides).AsParallel().AsOrdered().Select(seed => HonestAuthor.Try(seed, Nominals)).ToList();
         var results = Enumerable.Range(0, Guides).AsParallel().AsOrdered().Select(Try).ToList();
-        await output.WriteLineAsync("| range | covers the true share | nominal | shares |\n| --- | --: | --: | --: |");
-        await output.WriteLineAsync(Coverage("Wilson, cases alone", 0.95, results.SelectMany(r => r.Wilson95)));
-        await output.WriteLineAsync(Coverage("Wilson, cases alone", 0.80, results.SelectMany(r => r.Wilson80)));
-        await output.WriteLineAsync(Coverage("estimate and cases together", 0.95, results.SelectMany(r => r.Together95)));
+        await output.WriteLineAsync(CoverageTable.Head);
+        foreach (var (method, nominal) in Methods.SelectMany(m => Nominals.Select(n => (m, n))))
+        {
+            await output.WriteLineAsync(CoverageTable.EvenRow($"{method}, cases alone, true shares spread evenly", nominal, method));
+            await output.WriteLineAsync(CoverageTable.Row($"{method}, cases alone, the guides' causes", nominal, results.SelectMany(r => r.Alone[(method, nominal)])));
+        }
+
+        foreach (var nominal in Nominals)
+        {
+            await output.WriteLineAsync(CoverageTable.Row("estimate and cases, author as good as the worth he states", nominal, honest.SelectMany(h => h[nominal])));
+            await output.WriteLineAsync(CoverageTable.Row("estimate and cases, author wrong by a factor of two, states 10 cases", nominal, results.SelectMany(r => r.Together[(SyntheticGuide.AuthorsWorth, nominal)])));
+            await output.WriteLineAsync(CoverageTable.Row("estimate and cases, the same author, states 40 cases", nominal, results.SelectMany(r => r.Together[(TooMuch, nominal)])));
+        }
+
         await output.WriteLineAsync("\n| ranked by | true cause first | among the first three |\n| --- | --: | --: |");
         await output.WriteLineAsync(Hits("the author's estimates alone", results.SelectMany(r => r.ByAuthor)));
         await output.WriteLineAsync(Hits("estimates and cases", results.SelectMany(r => r.ByCases)));
@@ -39,9 +56,8 @@ static class EvidenceBenchmark
     }
 
     sealed record Result(
-        IReadOnlyList<bool> Wilson95,
-        IReadOnlyList<bool> Wilson80,
-        IReadOnlyList<bool> Together95,
+        IReadOnlyDictionary<(IntervalMethod Method, double Nominal), List<Held>> Alone,
+        IReadOnlyDictionary<(double Worth, double Nominal), List<Held>> Together,
         IReadOnlyList<int> ByAuthor,
         IReadOnlyList<int> ByCases,
         IReadOnlyList<int> ByTruth,
@@ -52,13 +68,18 @@ static class EvidenceBenchmark
         var guide = new SyntheticGuide(seed);
         var fitted = ModelFit.Of(guide.Authored, guide.Cases);
         var counts = guide.Cases.CountBy(c => c.Cause).ToDictionary();
-        var posterior = new CausePosterior(guide.Authored.Hypotheses.Select(h => new CauseCount(h.Id, h.Prior, counts.GetValueOrDefault(h.Id))));
         var shares = guide.Authored.Hypotheses.Select((h, i) => (h.Id, True: guide.Shares[i], Seen: new Proportion(counts.GetValueOrDefault(h.Id), guide.Cases.Length))).ToList();
+        List<Held> Together(double worth, double nominal)
+        {
+            var posterior = CausePosterior.FromShares(guide.Opinion, worth, counts);
+            return [.. shares.Select(s => new Held(s.True, posterior.Share(s.Id)!.Value.Interval(nominal).Contains(s.True)))];
+        }
+
         var vehicles = Enumerable.Range(0, Vehicles).Select(guide.Draw).ToList();
         return new Result(
-            [.. shares.Select(s => s.Seen.Interval(0.95)!.Value.Contains(s.True))],
-            [.. shares.Select(s => s.Seen.Interval(0.80)!.Value.Contains(s.True))],
-            [.. shares.Select(s => posterior.Share(s.Id)!.Value.Interval(0.95).Contains(s.True))],
+            Methods.SelectMany(m => Nominals.Select(n => (Method: m, Nominal: n)))
+                .ToDictionary(k => k, k => shares.Select(s => new Held(s.True, s.Seen.Interval(k.Nominal, k.Method)!.Value.Contains(s.True))).ToList()),
+            new[] { SyntheticGuide.AuthorsWorth, TooMuch }.SelectMany(w => Nominals.Select(n => (Worth: w, Nominal: n))).ToDictionary(k => k, k => Together(k.Worth, k.Nominal)),
             [.. vehicles.Select(v => Place(guide.Authored, v))],
             [.. vehicles.Select(v => Place(fitted, v))],
             [.. vehicles.Select(v => Place(guide.Truth, v))],
@@ -83,12 +104,6 @@ static class EvidenceBenchmark
         return order.Take(order.IndexOf(vehicle.Cause) + 1).Sum(id => minutes[id]);
     }
 
-    static string Coverage(string what, double nominal, IEnumerable<bool> held)
-    {
-        var all = held.ToList();
-        return Line($"| {what}, {nominal:P0} | {all.Average(h => h ? 100.0 : 0):F1} % | {nominal * 100:F0} % | {all.Count:N0} |");
-    }
-
     static string Hits(string what, IEnumerable<int> places)
     {
         var all = places.ToList();
@@ -111,7 +126,7 @@ static class EvidenceBenchmark
             best = Math.Min(best, (Process.GetCurrentProcess().TotalProcessorTime - before).TotalMilliseconds);
         }
 
-        return Line($"\n| demo guide | first | first three | Brier |\n| --- | --: | --: | --: |\n| estimates alone | {test!.ByAuthor.First} | {test.ByAuthor.FirstThree} | {test.ByAuthor.Brier:F3} |\n| with cases | {test.BySigns.First} | {test.BySigns.FirstThree} | {test.BySigns.Brier:F3} |\n| with checks | {test.WithChecks.First} | {test.WithChecks.FirstThree} | {test.WithChecks.Brier:F3} |\n\nThe trial of the demo guide takes {best:F0} ms of processor time; variants lean on all with {weights.PoolingWorth}.");
+        return Line($"\n| demo guide | first | first three | Brier |\n| --- | --: | --: | --: |\n| estimates alone | {test!.ByAuthor.First} | {test.ByAuthor.FirstThree} | {test.ByAuthor.Brier:F3} |\n| with cases | {test.BySigns.First} | {test.BySigns.FirstThree} | {test.BySigns.Brier:F3} |\n| with checks | {test.WithChecks.First} | {test.WithChecks.FirstThree} | {test.WithChecks.Brier:F3} |\n\nThe trial of the demo guide takes {best:F0} ms of processor time; variants lean on all with {weights.PoolingWorth}, the words weigh as {weights.Basis.Worth} cases, owners tell {weights.Basis.Habit.TellsPresent:P0} of what is there and {weights.Basis.Habit.TellsAbsent:P0} of what is not.");
     }
 
     static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -15,7 +15,9 @@ sealed class SyntheticGuide
 
     // Of what an owner could have told, so much is not in the report.
     const double Untold = 0.3;
-    const double AuthorsWorth = 10;
+
+    /// <summary>What the author says that his opinion is worth, in cases.</summary>
+    public const double AuthorsWorth = 10;
 
     readonly Random random;
     readonly double[] shares;
@@ -40,6 +42,9 @@ sealed class SyntheticGuide
 
     public RankingModel Authored { get; }
 
+    /// <summary>The author's shares, which sum to 1.</summary>
+    public IEnumerable<KeyValuePair<string, double>> Opinion => Authored.Hypotheses.Select(h => KeyValuePair.Create(h.Id, h.Prior / AuthorsWorth));
+
     public ImmutableArray<SolvedCase> Cases { get; }
 
     /// <summary>The truth as a ranking model: nobody can rank better than it.</summary>
@@ -50,7 +55,10 @@ sealed class SyntheticGuide
         var cause = Pick();
         var findings = Enumerable.Range(0, likelihoods.Length).Where(_ => random.NextDouble() >= Untold)
             .ToImmutableDictionary(f => Name('f', f), f => random.NextDouble() < likelihoods[f][cause]);
-        return new SolvedCase(Name('v', number), Authored.Hypotheses[cause].Id, new Answers(findings, Answers.Nothing.Outcomes));
+        return new SolvedCase(Name('v', number), Authored.Hypotheses[cause].Id, new Answers(findings, Answers.Nothing.Outcomes))
+        {
+            LookedFor = findings.Keys.ToHashSet(), // what is told was drawn without regard to what it is
+        };
     }
 
     /// <summary>Right within a factor of about two for shares, and to the nearest word or the next for likelihoods.</summary>

@@ -43,7 +43,7 @@ static class LookUpBenchmark
         {
             var site = Path.Combine(folder, "site");
             var files = new FolderFiles(Repository.Root);
-            if (!SiteCompiler.Compile(files, new Theme(ThemeFiles.BuiltIn), new FolderTarget(site, 2), new Silent()).IsWritten) throw new InvalidOperationException("The demo guide has errors.");
+            if (!SiteCompiler.Compile(files, ThemeFiles.BuiltIn, new FolderTarget(site, 2), new Silent()).IsWritten) throw new InvalidOperationException("The demo guide has errors.");
             var times = await Type(new Uri(Path.Combine(site, "index.html")).AbsoluteUri);
             var first = times[0];
             Array.Sort(times);

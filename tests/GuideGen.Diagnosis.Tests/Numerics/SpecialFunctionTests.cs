@@ -47,6 +47,21 @@ public sealed class SpecialFunctionTests
         Gen.Select(Gen.Double[0.0005, 0.9995], Gen.Double[0.3, 500], Gen.Double[0.3, 500]).Sample((p, a, b) =>
             Math.Abs(ReferenceBeta.CDF(a, b, SpecialFunctions.InverseRegularisedBeta(p, a, b)) - p) <= 1e-9);
 
+    /// <summary>An opinion of a few hundredths of a case has its low end far below what halving an interval reaches.</summary>
+    [Theory]
+    [InlineData(0.025, 0.05)]
+    [InlineData(0.025, 0.2)]
+    [InlineData(0.1, 0.08)]
+    [InlineData(0.5, 0.05)]
+    [InlineData(0.9, 0.3)]
+    public void A_quantile_next_to_nought_is_the_closed_form(double p, double a) =>
+        Assert.Equal(1, SpecialFunctions.InverseRegularisedBeta(p, a, 1) / Math.Pow(p, 1 / a), 1e-9); // I_x(a, 1) = x^a, DLMF 8.17.4 and 8.17.7
+
+    [Fact]
+    public void A_quantile_next_to_nought_has_its_probability_below_it() =>
+        Gen.Select(Gen.Double[0.01, 0.5], Gen.Double[0.02, 0.3], Gen.Double[0.5, 200]).Sample((p, a, b) =>
+            Math.Abs(SpecialFunctions.RegularisedBeta(SpecialFunctions.InverseRegularisedBeta(p, a, b), a, b) - p) <= 1e-9);
+
     [Fact]
     public void Normal_quantile_undoes_the_reference_librarys_distribution() => Gen.Double[0.01, 0.9999].Sample(c =>
         Math.Abs(2 * ReferenceNormal.CDF(0, 1, Normal.TwoSided(c)) - 1 - c)

@@ -94,4 +94,12 @@ public sealed class ProofTests
     [InlineData(0.1, 30, 0.982157)]
     public void Quiet_cycles_raise_the_chance_that_it_is_cured(double recurrence, int cycles, double chance) =>
         Assert.Equal(chance, Intermittent.ChanceCured(0.7, recurrence, cycles), 5e-7);
+
+    [Fact]
+    public void A_level_lacks_something_just_where_it_is_not_reached() =>
+        Assert.All(
+            from facts in new ProofFacts[] { new(), Confirmed, Confirmed with { Evidence = PartEvidence.Measured }, Confirmed with { OneChange = false }, Confirmed with { CodesAfter = CodesAfter.Back }, Confirmed with { SymptomGone = false } }
+            from level in Enum.GetValues<ProofLevel>()
+            select (facts, level),
+            c => Assert.Equal(ProofOfCase.Of(c.facts).Level >= c.level, ProofOfCase.Lacks(c.facts, c.level).IsEmpty));
 }

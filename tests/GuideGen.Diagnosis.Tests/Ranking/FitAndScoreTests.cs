@@ -22,17 +22,15 @@ public sealed class FitAndScoreTests
         Assert.Equal(0.356675, Scores.Log([0.7, 0.2, 0.1], 0), 5e-7);
     }
 
-    // Arithmetic: (4 * 0.75 + 1) / (4 + 2); an unknown finding adds nothing.
+    // Arithmetic: (4 * 0.75 + 1) / (4 + 2), the words worth 4 cases; an unknown finding adds nothing.
     [Fact]
     public void Cases_move_the_authors_numbers()
     {
-        RankingModel fitted = ModelFit.Of(Authored,
-        [
-            Case("hose", RankingModels.Present("whistle").WithOutcome("pressure", "leak")),
-            Case("hose", Answers.Nothing.With("whistle", false)),
+        RankingModel fitted = Fit(Authored, 4,
+            Case("hose", RankingModels.Present("whistle").WithOutcome("pressure", "leak"), "whistle"),
+            Case("hose", Answers.Nothing.With("whistle", false), "whistle"),
             Case("hose", Answers.Nothing),
-            Case("mice", Answers.Nothing),
-        ]);
+            Case("mice", Answers.Nothing));
 
         Assert.Equal([5, 1, 2], fitted.Hypotheses.Select(h => h.Prior));
         Assert.Equal(4.0 / 6, fitted.Findings[0].Likelihoods[0], 1e-12);
@@ -45,10 +43,103 @@ public sealed class FitAndScoreTests
     [Fact]
     public void Finding_whose_absence_nobody_reports_is_not_moved()
     {
-        RankingModel fitted = ModelFit.Of(Authored, [Case("hose", RankingModels.Present("whistle")), Case("hose", RankingModels.Present("whistle"))]);
+        RankingModel fitted = Fit(Authored, 4, Case("hose", RankingModels.Present("whistle")), Case("hose", RankingModels.Present("whistle")));
 
         Assert.Equal(Authored.Findings[0].Likelihoods, fitted.Findings[0].Likelihoods);
         Assert.Equal(4, fitted.Hypotheses[0].Prior);
+    }
+
+    [Fact]
+    public void Case_that_may_have_passed_a_finding_over_says_nothing_where_others_looked_for_it()
+    {
+        SolvedCase looked = Case("hose", Answers.Nothing.With("whistle", false), "whistle");
+
+        RankingModel with = Fit(Authored, 4, looked, Case("hose", RankingModels.Present("whistle")));
+
+        Assert.Equal(4 * 0.75 / 5, with.Findings[0].Likelihoods[0], 1e-12);
+    }
+
+    /// <summary>
+    /// 400 cases of a cause that shows the sign in 6 of 10, told by nine owners of ten who had it and by two of ten who had
+    /// not: among the reports alone it would be 216 of 248, or 0.87.
+    /// </summary>
+    [Fact]
+    public void Silence_is_weighed_by_what_owners_are_wont_to_tell()
+    {
+        Tally told = new([216, 0], [32, 0]);
+
+        double share = new ReportHabit(0.9, 0.2).Shift(0.35, 4, told.Present[0], told.Absent[0], 400 - 248);
+
+        Assert.Equal(0.6, share, 0.01);
+        Assert.Equal(0.35, new ReportHabit(0.7, 0.7).Shift(0.35, 4, 0, 0, 50), 1e-9); // silence that means nothing moves nothing
+    }
+
+    // 16 cases, of which the word expects 12 with the sign and 4 without; 9 and 1 are told.
+    [Fact]
+    public void Habit_is_what_was_told_against_what_the_words_expect()
+    {
+        SolvedCase[] cases =
+        [
+            .. Enumerable.Range(0, 9).Select(_ => Case("hose", RankingModels.Present("whistle"))),
+            Case("hose", Answers.Nothing.With("whistle", false)),
+            .. Enumerable.Range(0, 6).Select(_ => Case("hose", Answers.Nothing)),
+        ];
+
+        ReportHabit habit = FitBasis.Of(Authored, CaseCounts.Of(Authored, cases)).Habit;
+
+        Assert.Equal(9.0 / 12, habit.TellsPresent, 1e-12);
+        Assert.Equal(1.0 / 4, habit.TellsAbsent, 1e-12);
+    }
+
+    // Two causes without a statement: 0.1 worth 4 and 1 of 6 together make 0.14; then each its own, worth 4 again.
+    [Fact]
+    public void Likelihoods_that_nobody_stated_lean_on_each_other()
+    {
+        RankingModel authored = RankingModel.Create(
+            [new("hose", 1), new("sensor", 1), new("pump", 1)],
+            1,
+            new() { Findings = [new("code", [0.9, 0.1, 0.1, 0.1]) { Strays = [false, true, true, false] }] });
+        SolvedCase[] cases =
+        [
+            Case("sensor", RankingModels.Present("code"), "code"),
+            .. Enumerable.Range(0, 5).Select(_ => Case("sensor", Answers.Nothing.With("code", false), "code")),
+        ];
+
+        RankingModel fitted = Fit(authored, 1024, cases);
+
+        Assert.Equal(0.14, fitted.Findings[0].Likelihoods[2], 1e-12);
+        Assert.Equal(((4 * 0.14) + 1) / 10, fitted.Findings[0].Likelihoods[1], 1e-12);
+        Assert.Equal(0.9, fitted.Findings[0].Likelihoods[0], 1e-12);
+    }
+
+    /// <summary>Where cases bear the words out they weigh much, where cases contradict them they weigh little.</summary>
+    [Theory]
+    [InlineData(3, 1, 1024)]
+    [InlineData(1, 19, 1)]
+    public void Worth_of_the_words_is_what_foretells_the_cases_best(int present, int absent, double worth)
+    {
+        SolvedCase[] cases =
+        [
+            .. Enumerable.Range(0, present).Select(_ => Case("hose", RankingModels.Present("whistle"), "whistle")),
+            .. Enumerable.Range(0, absent).Select(_ => Case("hose", Answers.Nothing.With("whistle", false), "whistle")),
+        ];
+
+        Assert.Equal(worth, FitBasis.Of(Authored, CaseCounts.Of(Authored, cases)).Worth);
+    }
+
+    [Fact]
+    public void Counts_without_a_case_are_those_of_the_other_cases()
+    {
+        SolvedCase one = Case("hose", RankingModels.Present("whistle").WithOutcome("pressure", "leak"), "whistle");
+        SolvedCase other = Case("sensor", Answers.Nothing.With("whistle", false), "whistle");
+        FitBasis basis = new(8, new(0.9, 0.3));
+
+        RankingModel left = ModelFit.Of(Authored, CaseCounts.Of(Authored, [one, other]).Without(one), basis);
+        RankingModel fresh = ModelFit.Of(Authored, CaseCounts.Of(Authored, [other]), basis);
+
+        Assert.Equal(fresh.Hypotheses.Select(h => h.Prior), left.Hypotheses.Select(h => h.Prior));
+        Assert.Equal(fresh.Findings[0].Likelihoods, left.Findings[0].Likelihoods);
+        Assert.Equal(fresh.Checks[0].Outcomes.SelectMany(o => o.Likelihoods), left.Checks[0].Outcomes.SelectMany(o => o.Likelihoods));
     }
 
     [Fact]
@@ -90,8 +181,8 @@ public sealed class FitAndScoreTests
                 ],
             });
 
-        RankingModel fitted = ModelFit.Of(
-            authored, [Case("hose", RankingModels.Present("one", "two")), Case("hose", RankingModels.Present("one"))]);
+        RankingModel fitted = Fit(
+            authored, 4, Case("hose", RankingModels.Present("one", "two")), Case("hose", RankingModels.Present("one")));
 
         Assert.Equal((4 * 0.4 + 1) / 5, fitted.Groups[0].Joint[0].Likelihoods[0], 1e-12);
         Assert.Equal(4 * 0.2 / 5, fitted.Groups[0].Joint[1].Likelihoods[0], 1e-12);
@@ -143,5 +234,9 @@ public sealed class FitAndScoreTests
         Assert.Null(report.First.Share);
     }
 
-    static SolvedCase Case(string cause, Answers answers) => new("case", cause, answers);
+    static RankingModel Fit(RankingModel authored, double worth, params SolvedCase[] cases) =>
+        ModelFit.Of(authored, CaseCounts.Of(authored, cases), new(worth, new(0.9, 0.9)));
+
+    static SolvedCase Case(string cause, Answers answers, params string[] lookedFor) =>
+        new("case", cause, answers) { LookedFor = lookedFor.ToHashSet() };
 }

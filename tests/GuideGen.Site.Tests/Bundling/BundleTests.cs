@@ -92,12 +92,12 @@ public sealed class BundleTests : IDisposable
             .Replace("content/parts/charge-air-hose.md", "It carries the boost.", "![The hose](../images/large.svg)");
 
         var refusal = Assert.Throws<SiteRefusedException>(() =>
-            SiteCompiler.Compile(guide, new Theme(ThemeFiles.BuiltIn), new SingleFileTarget(temp.PathTo("guide.html"), 2), new CompiledSite.Unheard()));
+            SiteCompiler.Compile(guide, ThemeFiles.BuiltIn, new SingleFileTarget(temp.PathTo("guide.html"), 2), new CompiledSite.Unheard()));
 
         Assert.Matches("would have 1[0-9][.][0-9] MiB, more than 8 MiB", refusal.Message);
         Assert.False(File.Exists(temp.PathTo("guide.html")));
     }
 
     static void Bundle(string guide, ISiteTarget target) =>
-        SiteCompiler.Compile(Guides.Open(guide), new Theme(ThemeFiles.BuiltIn), target, new CompiledSite.Unheard());
+        SiteCompiler.Compile(Guides.Open(guide), ThemeFiles.BuiltIn, target, new CompiledSite.Unheard());
 }

@@ -45,7 +45,7 @@ sealed class CompiledSite
     public static CompiledSite Compile(IGuideFiles files, int threads)
     {
         var target = new MemoryTarget(threads);
-        var result = SiteCompiler.Compile(files, new Theme(ThemeFiles.BuiltIn), target, new Unheard());
+        var result = SiteCompiler.Compile(files, ThemeFiles.BuiltIn, target, new Unheard());
         Assert.Empty(result.Findings.Where(f => f.Severity == Severity.Error).Select(f => $"{f.Span}: {f.Message}"));
         return new CompiledSite(result.Guide, target.Files);
     }

@@ -32,7 +32,7 @@ public sealed class DeterminismTests
 
         foreach (var place in places)
         {
-            SiteCompiler.Compile(Guides.Open(Guides.Small), new Theme(ThemeFiles.BuiltIn), new FolderTarget(place, 4), new CompiledSite.Unheard());
+            SiteCompiler.Compile(Guides.Open(Guides.Small), ThemeFiles.BuiltIn, new FolderTarget(place, 4), new CompiledSite.Unheard());
         }
 
         Assert.Equal(Snapshot(places[0]), Snapshot(places[1]));

@@ -1,3 +1,4 @@
+using System.Globalization;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Measuring;
 
@@ -56,5 +57,5 @@ public sealed class UnitTableTests
     [InlineData(0.011811, "0.0118")]
     [InlineData(-14.5038, "-14.5")]
     [InlineData(0, "0")]
-    public void A_converted_value_keeps_three_digits(double value, string shown) => Assert.Equal(shown, ReadingLimits.Rounded(value));
+    public void A_converted_value_keeps_three_digits(double value, string shown) => Assert.Equal(shown, ReadingLimits.Rounded(value, CultureInfo.InvariantCulture));
 }

@@ -23,10 +23,13 @@ public sealed class PreviewTests : IAsyncDisposable
     {
         var small = Guides.FolderOf(Guides.Small);
         foreach (var file in Directory.EnumerateFiles(small, "*", SearchOption.AllDirectories)) temp.Write(Path.GetRelativePath(small, file), File.ReadAllText(file));
-        server = PreviewServer.Start(() => new FolderFiles(temp.PathTo()), new Theme(ThemeFiles.BuiltIn));
+        server = PreviewServer.Start(() => new FolderFiles(temp.PathTo()), ThemeFiles.BuiltIn);
         client.BaseAddress = server.Address;
         client.Timeout = TimeSpan.FromSeconds(20);
     }
+
+    /// <summary>Whatever takes longer never comes.</summary>
+    static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
 
     static CancellationToken Stop => TestContext.Current.CancellationToken;
 
@@ -100,7 +103,7 @@ public sealed class PreviewTests : IAsyncDisposable
 
         Edit("It carries the boost.", "It carries the compressed air.");
 
-        await change.WaitAsync(TimeSpan.FromSeconds(10), Stop);
+        await change.WaitAsync(Patience, Stop);
         server.Refresh();
         Assert.Contains("It carries the compressed air.", await Page(), StringComparison.Ordinal);
     }
@@ -180,7 +183,7 @@ public sealed class PreviewTests : IAsyncDisposable
 
     [Fact]
     public void A_port_that_is_taken_is_told() =>
-        Assert.Contains("--port", Assert.Throws<IOException>(() => PreviewServer.Start(() => new FolderFiles(temp.PathTo()), new Theme(ThemeFiles.BuiltIn), server.Address.Port)).Message, StringComparison.Ordinal);
+        Assert.Contains("--port", Assert.Throws<IOException>(() => PreviewServer.Start(() => new FolderFiles(temp.PathTo()), ThemeFiles.BuiltIn, server.Address.Port)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void It_writes_nothing_into_the_guide()
@@ -198,7 +201,7 @@ public sealed class PreviewTests : IAsyncDisposable
 
     static async Task<JsonElement> Next(StreamReader events)
     {
-        while (await events.ReadLineAsync(Stop) is { } line)
+        while (await events.ReadLineAsync(Stop).AsTask().WaitAsync(Patience, Stop) is { } line)
         {
             if (line.StartsWith("data: ", StringComparison.Ordinal)) return JsonDocument.Parse(line[6..]).RootElement;
         }
@@ -212,6 +215,6 @@ public sealed class PreviewTests : IAsyncDisposable
         await rude.ConnectAsync(IPAddress.Loopback, server.Address.Port, Stop);
         await rude.GetStream().WriteAsync(Encoding.ASCII.GetBytes(request), Stop);
         using var reader = new StreamReader(rude.GetStream());
-        return await reader.ReadToEndAsync(Stop);
+        return await reader.ReadToEndAsync(Stop).WaitAsync(Patience, Stop);
     }
 }

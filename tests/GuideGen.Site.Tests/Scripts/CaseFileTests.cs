@@ -2,6 +2,7 @@ using System.Text;
 using GuideGen.Guide.Findings;
 using GuideGen.Site.Drafting;
 using GuideGen.Site.Tests.Compiling;
+using GuideGen.Testing;
 
 namespace GuideGen.Site.Tests.Scripts;
 
@@ -33,27 +34,11 @@ public sealed class CaseFileTests : IDisposable
         Assert.Empty(taken.Findings.Where(f => f.Severity == Severity.Error).Select(f => $"{f.Span}: {f.Message}"));
     }
 
-    [Theory]
-    [InlineData("frame wxl20d5a7c1234567 on the papers", "vin")]
-    [InlineData("WXLZZZ20ZJH123456.", "vin")]
-    [InlineData("mail me: a.b+c@mail.example.org!", "mail")]
-    [InlineData("+44 20 7946 0123 after six", "phone")]
-    [InlineData("or 01632/960123", "phone")]
-    [InlineData("Tel. 555-0123", "phone")]
-    [InlineData("it is AB12 CDE", "plate")]
-    [InlineData("the red one, B-XY 1234", "plate")]
-    [InlineData("registration number 12 AB 34", "plate")]
-    [InlineData("Mrs. Miller saw it", "name")]
-    [InlineData("P0299 and P1A42, P0299-00, B1A21 and U3006 at once", null)]
-    [InlineData("2019-05-14 at 143,000 km, 143 000 km, 143000", null)]
-    [InlineData("part 06-12345-678, R134a, 10W-40, DOT 4, OBD-II 16 pins, PIN-A 12", null)]
-    [InlineData("hose 60-80 mm, clips 12, 2,500 rpm, 13.8 V, 030 km, 0500 rpm", null)]
-    public void What_could_tell_who_wrote_it_is_noticed(string note, string? kind)
-    {
-        var found = scripts.Call<Told[]>("GuideGen.caseFile.identifying", Full with { Note = note });
+    public static TheoryData<int> Rows => new(Enumerable.Range(0, PersonalRow.All.Count));
 
-        Assert.Equal(kind is null ? [] : [kind], found.Select(f => f.Kind));
-    }
+    [Theory, MemberData(nameof(Rows))]
+    public void What_could_tell_who_wrote_it_is_what_the_inspection_finds(int row) =>
+        Assert.Equal(PersonalRow.All[row].Found, scripts.Call<PersonalRow.Telling[]>("GuideGen.caseFile.identifying", Full with { Note = PersonalRow.All[row].Text }));
 
     [Fact]
     public void There_is_no_file_without_the_facts_that_every_case_has() =>
@@ -94,6 +79,4 @@ public sealed class CaseFileTests : IDisposable
         string Note);
 
     sealed record Noticed(string[] Present, string[] Absent);
-
-    sealed record Told(string Kind, string Text);
 }

@@ -14,7 +14,7 @@ public sealed class TermLinkTests
 
     static List<IElement> LinksOn(string address)
     {
-        var html = new SiteRenderer(Plan, new Theme(ThemeFiles.BuiltIn)).Draw(Plan.Pages.Single(p => p.Address == address));
+        var html = new SiteRenderer(Plan, GuideTheme.Of(ThemeFiles.BuiltIn, Plan.Guide).Theme).Draw(Plan.Pages.Single(p => p.Address == address));
         return [.. new HtmlParser().ParseDocument(html).QuerySelectorAll("a.term")];
     }
 

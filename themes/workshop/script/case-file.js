@@ -28,6 +28,9 @@
   /** Short forms of the trade that stand where a plate has its district. */
   const TRADE_WORDS = /^(OBD|CAN|LIN|ABS|EGR|DPF|GPS|LED|USB|PIN|HP|NOX|SAE|ISO|DOT|API)[- ]/;
 
+  /** What may follow "my wife" and is no name. */
+  const CALENDAR = / (Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|January|February|March|April|May|June|July|August|September|October|November|December|Christmas|Easter)$/;
+
   /**
    * What a text looks like that leads to a person, by the same patterns as the tool's inspection of cases; VINs have the form of
    * ISO 3779. Patterns only: they miss some, so the page asks as well.
@@ -36,12 +39,13 @@
   const IDENTIFYING = [
     ["mail", /[A-Za-z0-9._%+-]{1,64}@[A-Za-z0-9-]{1,63}(\.[A-Za-z0-9-]{2,63}){1,4}/g, () => true],
     ["vin", /(?<![A-Za-z0-9-])[A-HJ-NPR-Za-hj-npr-z0-9]{17}(?![A-Za-z0-9-])/g, text => digits(text) >= 3 && count(text, /[a-z]/gi) >= 2],
-    ["phone", /(?<![A-Za-z0-9+])(\+|00)[1-9]\d{0,2}([ /().-]{0,2}\d{1,12}){1,6}/g, text => digits(text) >= 8 && digits(text) <= 15],
-    ["phone", /(?<![A-Za-z0-9.,/-])0[1-9]\d{1,4}[ /-]\d{3,8}([ -]\d{2,6})?(?![A-Za-z0-9-])/g, text => digits(text) >= 9 && digits(text) <= 12],
-    ["phone", /\b(tel|telephone|phone|mobile|call|ring|text)( me| us)?( on| at| under)?[:. ]{1,3}\+?\d[\d /()-]{4,18}\d/gi, text => digits(text) >= 6],
-    ["plate", /\b([Pp]late|[Rr]egistration)( number)?( is| was|:)? [A-Z0-9]{1,4}([ -]?[A-Z0-9]{1,4}){1,2}\b/g, text => digits(text) > 0 && count(text, /[A-Z]/g) >= 2],
+    ["phone", /(?<![A-Za-z0-9+])(\+|00)[1-9][0-9]{0,2}([ /().-]{0,2}[0-9]{1,12}){1,6}/g, text => digits(text) >= 8 && digits(text) <= 15],
+    ["phone", /(?<![A-Za-z0-9.,/-])0[1-9][0-9]{1,4}[ /-][0-9]{3,8}([ -][0-9]{2,6})?(?![A-Za-z0-9-])/g, text => digits(text) >= 9 && digits(text) <= 12],
+    ["phone", /(?<![\p{L}\p{N}_])(tel|telephone|phone|mobile|call|ring|text)( me| us)?( on| at| under)?[:. ]{1,3}\+?[0-9][0-9 /()-]{4,18}[0-9]/giu, text => digits(text) >= 6],
+    ["plate", /(?<![\p{L}\p{N}_])([Pp]late|[Rr]egistration)( number)?( is| was|:)? [A-Z0-9]{1,4}([ -]?[A-Z0-9]{1,4}){1,2}(?![\p{L}\p{N}_])/gu, text => digits(text) > 0 && count(text, /[A-Z]/g) >= 2],
     ["plate", /(?<![A-Za-z0-9-])([A-Z]{2}[0-9]{2} [A-Z]{3}|[A-Z]{2}-[0-9]{3}-[A-Z]{2}|[A-Z]{1,3}-[A-Z]{1,2}[ -]?[0-9]{2,4})(?![A-Za-z0-9-])/g, text => !TRADE_WORDS.test(text)],
-    ["name", /\b(Mr|Mrs|Ms|Miss|Herr|Frau)\.? \p{Lu}\p{Ll}{1,30}/gu, () => true],
+    ["name", /(?<![\p{L}\p{N}_])(Mr|Mrs|Ms|Miss|Herr|Frau)\.? \p{Lu}\p{Ll}{1,30}/gu, () => true],
+    ["name", /(?<![\p{L}\p{N}_])([Mm]y|[Oo]ur) (mechanic|friend|neighbour|brother|sister|son|daughter|wife|husband|colleague|mate|boss|uncle|aunt|father|mother|cousin) \p{Lu}\p{Ll}{2,30}/gu, text => !CALENDAR.test(text)],
   ];
 
   /** A text in double quotes, as YAML reads it: its escapes are those of JSON. @param {string} text */
@@ -88,7 +92,7 @@
     ].join("\n");
   }
 
-  /** Of two that overlap the first kind of the table. @param {string} text @returns {{ kind: string, text: string }[]} */
+  /** From left to right; of two that overlap the first kind of the table. @param {string} text @returns {{ kind: string, text: string }[]} */
   function telling(text) {
     /** @type {{ kind: string, text: string, start: number, end: number }[]} */
     const found = [];
@@ -98,7 +102,7 @@
         if (holds(match[0]) && found.every(f => start >= f.end || end <= f.start)) found.push({ kind, text: match[0], start, end });
       }
     }
-    return found.map(({ kind, text: written }) => ({ kind, text: written }));
+    return found.sort((a, b) => a.start - b.start).map(({ kind, text: written }) => ({ kind, text: written }));
   }
 
   /** @param {Case} c */

@@ -39,6 +39,9 @@
 
   const CODES = ["codes", "codes-line", "codes-trail", "codes-raw", "codes-read", "codes-suggest"].map(name => "assets/" + name + ".js");
 
+  /** The form of a wording that stands beside a number, by the plural rules of the page's language. @param {Record<string, string>} forms @param {number} number */
+  GuideGen.formOf = (forms, number) => forms[new Intl.PluralRules(document.documentElement.lang).select(number)] ?? forms.other;
+
   GuideGen.base = base;
   GuideGen.load = load;
   /** What looking up codes needs. */

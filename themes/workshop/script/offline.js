@@ -36,7 +36,7 @@
 
   navigator.serviceWorker.addEventListener("message", hear);
   navigator.serviceWorker.addEventListener("controllerchange", () => { if (isAsked) location.reload(); });
-  navigator.serviceWorker.register(GuideGen.base + "keep.js").then(registration => {
+  navigator.serviceWorker.register(GuideGen.base + words.root + "keep.js").then(registration => {
     take.addEventListener("click", () => { isAsked = true; registration.waiting?.postMessage({ kind: "take-over" }); });
     registration.addEventListener("updatefound", () => {
       registration.installing?.addEventListener("statechange", () => offer(registration));

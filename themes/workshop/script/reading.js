@@ -13,7 +13,7 @@
   const ready = () => tools ??= bring().catch(fault => { tools = null; throw fault; });
 
   /** @param {number} value three digits, or all before the point */
-  const rounded = value => String(Number(Math.abs(value) >= 100 ? value.toFixed(0) : value.toPrecision(3)));
+  const rounded = value => Number(Math.abs(value) >= 100 ? value.toFixed(0) : value.toPrecision(3)).toLocaleString(document.documentElement.lang, { useGrouping: false, maximumFractionDigits: 12 });
 
   /** @param {string} wording @param {...string} values */
   const fill = (wording, ...values) => wording.replace(/\{(\d)\}/g, (_, i) => values[i]);

@@ -10,6 +10,7 @@
   const form = /** @type {HTMLFormElement} */ (document.getElementById("_report"));
   const box = /** @type {HTMLTextAreaElement} */ (document.getElementById("_report-text"));
   const result = /** @type {HTMLElement} */ (document.getElementById("_report-result"));
+  const found = /** @type {HTMLElement} */ (document.getElementById("_report-found"));
   const status = /** @type {HTMLElement} */ (document.getElementById("_report-status"));
 
   const words = () => GuideGen.data.site.words;
@@ -72,7 +73,7 @@
     const { finds, answers } = GuideGen.codes.readPage(text, "freeText");
     const meanings = await Promise.all(finds.map((/** @type {Find} */ f) => GuideGen.look.meaningOf(f.code)));
     result.replaceChildren(...finds.map((/** @type {Find} */ f, /** @type {number} */ i) => item(f, meanings[i])));
-    result.hidden = finds.length === 0;
+    found.hidden = finds.length === 0;
     offerWeighing([...new Set(finds.map((/** @type {Find} */ f) => f.code))]);
     const nothing = answers.length > 0 ? words().emptyAnswer : words().noCodes;
     status.textContent = text.trim() === "" ? "" : finds.length > 0 ? fill(words().codesFound, finds.length) : nothing;

@@ -11,7 +11,7 @@
   /**
    * @typedef {object} Term one term with its values
    * @property {string} term
-   * @property {{documents: number[], scores: number[]}[]} fields in the head's order
+   * @property {{documents: Int32Array, scores: Float64Array}[]} fields in the head's order
    *
    * @typedef {object} Part a clause and the terms it matches
    * @property {object} clause as lunr.Query completed it
@@ -22,17 +22,39 @@
    * @param {object} head
    * @param {Part[]} parts at least one of them not prohibited
    * @param {number} count how many of the best are asked for
-   * @returns {{total: number, keeps: (document: number) => boolean}} how many pages match, and which to rank
+   * @returns {{total: number, kept: number[]}} how many pages match, and the numbers of those to rank, rising
    */
   function best(head, parts, count) {
     const scores = scoresOf(head, parts);
     const refused = refusedBy(head, parts);
-    const found = [];
-    scores.forEach(function (score, d) { if (score >= 0 && !refused[d]) found.push(score); });
-    const ranked = Float64Array.from(found).sort();
+    const found = new Float64Array(scores.length);
+    let total = 0;
+    for (let d = 0; d < scores.length; d++) if (scores[d] >= 0 && !refused[d]) found[total++] = scores[d];
     // Sums added up in another order differ in their last digits.
-    const least = count < ranked.length ? ranked[ranked.length - count] * (1 - 1e-9) : 0;
-    return { total: found.length, keeps: function (d) { return scores[d] >= least && !refused[d]; } };
+    const least = count < total ? largest(found.subarray(0, total), count) * (1 - 1e-9) : 0;
+    const kept = [];
+    for (let d = 0; d < scores.length; d++) if (scores[d] >= least && !refused[d]) kept.push(d);
+    return { total: total, kept: kept };
+  }
+
+  /** The value that is so many-th from above (Hoare's selection: sorting all would take most of a search). Reorders the values. */
+  function largest(values, count) {
+    const wanted = values.length - count;
+    for (let low = 0, high = values.length - 1; low < high;) {
+      const middle = values[(low + high) >> 1];
+      let i = low, j = high;
+      while (i <= j) {
+        while (values[i] < middle) i++;
+        while (values[j] > middle) j--;
+        if (i > j) break;
+        const value = values[i];
+        values[i++] = values[j];
+        values[j--] = value;
+      }
+      if (wanted > j && wanted < i) break;
+      if (wanted <= j) high = j; else low = i;
+    }
+    return values[wanted];
   }
 
   /** Score by document as lunr adds it up; -1 where nothing matches. */
@@ -43,12 +65,17 @@
       let squares = 0;
       boosts.forEach(function (boost) { squares += boost * boost; });
       const length = Math.sqrt(squares) || 1;
-      boosts.forEach(function (boost, term) {
-        const values = term.fields[f];
-        values.documents.forEach(function (d, i) { scores[d] = Math.max(scores[d], 0) + boost * values.scores[i] / length; });
-      });
+      boosts.forEach(function (boost, term) { add(scores, term.fields[f], boost, length); });
     });
     return scores;
+  }
+
+  function add(scores, values, boost, length) {
+    const documents = values.documents, more = values.scores;
+    for (let i = 0; i < documents.length; i++) {
+      const d = documents[i];
+      scores[d] = Math.max(scores[d], 0) + boost * more[i] / length;
+    }
   }
 
   /** lunr's query vector of a field: the boost of each term, added up over the clauses that ask for it there. */

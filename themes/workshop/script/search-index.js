@@ -9,27 +9,38 @@
   /** No metadata is kept, so every posting can share one empty object. */
   const NOTHING = {};
 
-  /** Numbers from 0 to base 45, highest digit first, all but the last digit 45 higher; see NumberText in the builder. */
+  /** What a character stands for, 0 to 89. */
+  function digit(text, at) {
+    const code = text.charCodeAt(at);
+    return code - (code > 92 ? 36 : 35);
+  }
+
+  /**
+   * Numbers from 0 to base 45, highest digit first, all but the last digit 45 higher; see NumberText in the builder.
+   * A common word has tens of thousands of them: arrays of plain numbers keep a phone's search short.
+   * @param {string} text
+   * @returns {Int32Array}
+   */
   function numbers(text) {
-    const list = [];
-    let value = 0;
+    const list = new Int32Array(text.length);
+    let length = 0, value = 0;
     for (let i = 0; i < text.length; i++) {
-      const code = text.charCodeAt(i);
-      const digit = code - (code > 92 ? 36 : 35);
-      value = value * 45 + digit % 45;
-      if (digit < 45) {
-        list.push(value);
+      const d = digit(text, i);
+      if (d >= 45) {
+        value = value * 45 + d - 45;
+      } else {
+        list[length++] = value * 45 + d;
         value = 0;
       }
     }
-    return list;
+    return list.subarray(0, length);
   }
 
   /** Words of which each is written against the one before: a digit says how much of that one it begins with. */
   function unshorten(shortened) {
     let word = '';
     return shortened.map(function (text) {
-      word = word.slice(0, numbers(text[0])[0]) + text.slice(1);
+      word = word.slice(0, digit(text, 0)) + text.slice(1);
       return word;
     });
   }
@@ -41,7 +52,7 @@
     return {
       terms: terms,
       forms: terms.map(function (term, i) {
-        return forms[i] ? term.slice(0, term.length - numbers(forms[i][0])[0]) + forms[i].slice(1) : term;
+        return forms[i] ? term.slice(0, term.length - digit(forms[i], 0)) + forms[i].slice(1) : term;
       })
     };
   }
@@ -71,17 +82,12 @@
   /** BM25's part for the length of a field. */
   function lengthNorms(lengths, head) {
     const average = lengths.reduce(function (sum, n) { return sum + n; }, 0) / head.documents;
-    return lengths.map(function (n) { return head.k1 * (1 - head.b + head.b * (n / average)); });
+    return new Float64Array(lengths).map(function (n) { return head.k1 * (1 - head.b + head.b * (n / average)); });
   }
 
   /** Number of the term file whose range a text lies in. */
   function fileOf(head, text) {
-    let low = 0, high = head.terms.length;
-    while (high - low > 1) {
-      const middle = (low + high) >> 1;
-      if (head.starts[middle] <= text) low = middle; else high = middle;
-    }
-    return low;
+    return lastUpTo(head.starts, head.terms.length, text);
   }
 
   /** One term's values: its index, and per field its documents and its scores in them. */
@@ -98,23 +104,28 @@
   }
 
   function readPostings(text) {
-    const documents = [], counts = [], list = numbers(text);
-    for (let i = 0, next = 0; i < list.length; i++) {
-      const often = list[i] % 2 === 1;
-      documents.push(next + (list[i] >> 1));
-      next += (list[i] >> 1) + 1;
-      counts.push(often ? list[++i] + 2 : 1);
+    const list = numbers(text);
+    const documents = new Int32Array(list.length), counts = new Int32Array(list.length);
+    let length = 0;
+    for (let i = 0, next = 0; i < list.length; i++, length++) {
+      const number = list[i];
+      documents[length] = next + (number >> 1);
+      next = documents[length] + 1;
+      counts[length] = number % 2 === 1 ? list[++i] + 2 : 1;
     }
-    return { documents: documents, counts: counts };
+    return { documents: documents.subarray(0, length), counts: counts.subarray(0, length) };
   }
 
   /** BM25 in the builder's order of operations, so that both round alike. */
   function scoresOf(postings, idf, head, f) {
-    return postings.documents.map(function (d, i) {
-      const count = postings.counts[i];
-      const score = idf * ((head.k1 + 1) * count) / (head.norms[f][d] + count) * head.boosts[f];
-      return Math.round(score * 1000) / 1000;
-    });
+    const documents = postings.documents, counts = postings.counts, norms = head.norms[f];
+    const k = head.k1 + 1, boost = head.boosts[f];
+    const scores = new Float64Array(documents.length);
+    for (let i = 0; i < scores.length; i++) {
+      const score = idf * (k * counts[i]) / (norms[documents[i]] + counts[i]) * boost;
+      scores[i] = Math.round(score * 1000) / 1000;
+    }
+    return scores;
   }
 
   /**
@@ -122,22 +133,21 @@
    * in the same order.
    * @param {object} head
    * @param {object[]} terms as readValues gives them, in the order of their texts
-   * @param {(document: number) => boolean} keeps
-   * @param {boolean} everyDocument also those that have none of the terms
+   * @param {ArrayLike<number> | undefined} kept numbers of the documents, rising; without it all, also those that have none of the terms
    */
-  function build(head, terms, keeps, everyDocument) {
+  function build(head, terms, kept) {
     const vectors = new Map();
-    for (let d = 0; everyDocument && d < head.documents; d++) vectors.set(head.fields[0] + '/' + d, []);
+    for (let d = 0; !kept && d < head.documents; d++) vectors.set(head.fields[0] + '/' + d, []);
     const postings = new Map(terms.map(function (entry) { return [entry, emptyPosting(entry, head)]; }));
     terms.slice().sort(function (a, b) { return a.index - b.index; }).forEach(function (entry) {
       entry.fields.forEach(function (values, f) {
         const posting = postings.get(entry)[head.fields[f]];
-        values.documents.forEach(function (d, i) {
-          if (!keeps(d)) return;
+        places(values.documents, kept).forEach(function (at) {
+          const d = values.documents[at];
           posting[d] = NOTHING;
           const key = head.fields[f] + '/' + d;
           if (!vectors.has(key)) vectors.set(key, []);
-          vectors.get(key).push(entry.index, values.scores[i]);
+          vectors.get(key).push(entry.index, values.scores[at]);
         });
       });
     });
@@ -148,6 +158,27 @@
       invertedIndex: terms.map(function (entry) { return [entry.term, postings.get(entry)]; }),
       pipeline: ['stemmer']
     });
+  }
+
+  /** Where the kept documents stand among a posting's; few of many are looked up, not all gone through. */
+  function places(documents, kept) {
+    if (!kept) return documents.map(function (_, at) { return at; });
+    const found = [];
+    for (let i = 0; i < kept.length; i++) {
+      const at = lastUpTo(documents, documents.length, kept[i]);
+      if (documents[at] === kept[i]) found.push(at);
+    }
+    return found;
+  }
+
+  /** The last place, of so many in a rising list, whose value is not above the one sought; 0 if none is. */
+  function lastUpTo(list, length, sought) {
+    let low = 0, high = length;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if (list[middle] <= sought) low = middle; else high = middle;
+    }
+    return low;
   }
 
   function emptyPosting(entry, head) {

@@ -208,10 +208,10 @@
   /** A search that only prohibits finds every other page, all of them equal; there is nothing to narrow down. */
   function rank(head, parts, terms, count) {
     const negated = parts.every(isProhibited);
-    const best = negated ? { keeps: function () { return true; } } : guide.searchBest(head, parts.map(function (part) {
+    const best = negated ? {} : guide.searchBest(head, parts.map(function (part) {
       return { clause: part.clause, terms: terms.filter(function (entry) { return part.need.wants(entry.term); }) };
     }), count);
-    const results = index.build(head, terms, best.keeps, negated)
+    const results = index.build(head, terms, best.kept)
       .query(function (query) { parts.forEach(function (part) { query.clause(part.clause); }); });
     return { total: negated ? results.length : best.total, results: results.slice(0, count) };
   }

@@ -87,7 +87,7 @@
     const at = now();
     for (const item of items) item.hidden = item.id !== at.at;
     byId("_walk-trail").replaceChildren(...at.taken.map(taken => trailRow(taken)));
-    say(at.more === 0 ? words.end : at.more === 1 ? words.one : fill(words.more, at.more));
+    say(at.more === 0 ? words.end : fill(GuideGen.formOf(words.more, at.more), at.more));
     /** @type {HTMLButtonElement} */ (byId("_walk-back")).disabled = state.seen === 0;
     byId("_walk-ahead").hidden = state.seen >= state.answers.length;
     if (choice) choice.value = state.filter.variant;

@@ -10,9 +10,6 @@
   const GuideGen = root.GuideGen;
   const DRIVES = ["stop-now", "to-safety", "gently", "no-hurry"];
 
-  /** Causes from this share on decide how to drive and what to beware of. Our choice, no source. */
-  const PLAUSIBLE = 0.05;
-
   /** How many faults of its own a vehicle in trouble has beside the first, on average. From memory, no source. */
   const SECOND_FAULT = 0.3;
   /** Of the signs that come without their fault, the part that no fault at all sets; the rest is a second fault. From memory, no source. */
@@ -49,14 +46,14 @@
   function driveOf(data, causes, state) {
     const named = [
       ...Object.keys(state.findings).filter(id => state.findings[id]).map(id => data.symptoms[id]),
-      ...causes.filter(c => c.probability >= PLAUSIBLE).map(c => data.faults[c.id]),
+      ...causes.filter(c => c.probability >= data.plausible).map(c => data.faults[c.id]),
     ].filter(Boolean);
     return DRIVES.flatMap(drive => named.filter(n => n.drive === drive))[0] ?? null;
   }
 
   /** The plausible cause with the gravest drive word, likeliest first: what to beware of. @param {any} data @param {{ id: string, probability: number }[]} causes */
   function worstOf(data, causes) {
-    const plausible = causes.filter(c => c.probability >= PLAUSIBLE && data.faults[c.id]);
+    const plausible = causes.filter(c => c.probability >= data.plausible && data.faults[c.id]);
     return DRIVES.flatMap(drive => plausible.filter(c => data.faults[c.id].drive === drive))[0]?.id ?? null;
   }
 
@@ -111,7 +108,7 @@
   }
 
   GuideGen.weighModel = {
-    weigh, modelOf, PLAUSIBLE,
+    weigh, modelOf,
     /** @param {any} data as it comes, packed */
     open: data => ({ ...data, model: GuideGen.ranking.unpack(data.model) }),
   };

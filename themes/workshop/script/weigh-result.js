@@ -63,7 +63,7 @@
     const rest = causes.filter(c => !listed.includes(c) && c.probability > 0).length;
     return [
       classed("ol", "weighed-list", ...listed.map(c => causeItem(c, causes))),
-      ...(rest > 0 ? [classed("p", "quiet", fill(words().weigh.rest, rest))] : []),
+      ...(rest > 0 ? [classed("p", "quiet", fill(GuideGen.formOf(words().weigh.rest, rest), rest))] : []),
     ];
   }
 

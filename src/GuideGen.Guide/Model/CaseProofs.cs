@@ -1,18 +1,27 @@
 using GuideGen.Diagnosis.Proof;
-using GuideGen.Guide.Model;
-using Stated = GuideGen.Guide.Model;
 
-namespace GuideGen.Site.Weighing;
+namespace GuideGen.Guide.Model;
 
 /// <summary>From what a case states to the level it reaches.</summary>
-static class CaseProofs
+public static class CaseProofs
 {
+    /// <summary>The levels as they are called in front matter.</summary>
+    internal static (string Word, ProofLevel Level)[] Words { get; } =
+    [
+        ("proved", ProofLevel.Proved),
+        ("confirmed", ProofLevel.Confirmed),
+        ("probable", ProofLevel.Probable),
+        ("claimed", ProofLevel.Claimed),
+        ("refuted", ProofLevel.Refuted),
+    ];
+
     const double KilometresPerMile = 1.609344;
 
     /// <param name="distanceUnit">The vehicle's: km or mi.</param>
     public static ProofOfCase Of(SolvedCase solved, string distanceUnit) => ProofOfCase.Of(FactsOf(solved, distanceUnit));
 
-    static ProofFacts FactsOf(SolvedCase solved, string distanceUnit)
+    /// <param name="distanceUnit">The vehicle's: km or mi.</param>
+    public static ProofFacts FactsOf(SolvedCase solved, string distanceUnit)
     {
         var proof = solved.Proof;
         return new ProofFacts
@@ -32,13 +41,13 @@ static class CaseProofs
         };
     }
 
-    static Diagnosis.Proof.CodesAfter CodesAfterOf(Stated.CodesAfter codes) => codes switch
+    static Diagnosis.Proof.CodesAfter CodesAfterOf(CodesAfter codes) => codes switch
     {
-        Stated.CodesAfter.Unread => Diagnosis.Proof.CodesAfter.Unread,
-        Stated.CodesAfter.None => Diagnosis.Proof.CodesAfter.None,
-        Stated.CodesAfter.Pending => Diagnosis.Proof.CodesAfter.Pending,
-        Stated.CodesAfter.Permanent => Diagnosis.Proof.CodesAfter.Permanent,
-        Stated.CodesAfter.Back => Diagnosis.Proof.CodesAfter.Back,
+        CodesAfter.Unread => Diagnosis.Proof.CodesAfter.Unread,
+        CodesAfter.None => Diagnosis.Proof.CodesAfter.None,
+        CodesAfter.Pending => Diagnosis.Proof.CodesAfter.Pending,
+        CodesAfter.Permanent => Diagnosis.Proof.CodesAfter.Permanent,
+        CodesAfter.Back => Diagnosis.Proof.CodesAfter.Back,
         _ => throw new ArgumentOutOfRangeException(nameof(codes)),
     };
 

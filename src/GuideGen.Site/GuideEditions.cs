@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Loading;
+using GuideGen.Guide.Model;
+using GuideGen.Site.Pictures;
+using GuideGen.Site.Planning;
+using GuideGen.Site.Rendering;
+
+namespace GuideGen.Site;
+
+/// <summary>A guide in one language, with the look it has in it.</summary>
+public sealed record GuideEdition(GuideReading Reading, GuideTheme Look);
+
+/// <summary>A guide in all its languages. The one it was written in stands at the root of the site, each other in a folder of its tag.</summary>
+/// <param name="All">The first one alone, if it has errors.</param>
+public sealed record GuideEditions(ImmutableArray<GuideEdition> All)
+{
+    public GuideEdition First => All[0];
+
+    public GuideContent Guide => First.Reading.Guide;
+
+    /// <summary>What concerns every edition is found once.</summary>
+    public ImmutableArray<Finding> Findings { get; } = FindingList.Sort(All.SelectMany(e => e.Reading.Findings.Concat(e.Look.Findings)).Distinct());
+
+    public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
+
+    /// <param name="theme">The built-in look; the guide may bring pieces of its own.</param>
+    /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
+    public static GuideEditions Read(IGuideFiles files, ThemeFiles theme, DateOnly? today = null)
+    {
+        var first = GuideReading.Of(GuideLoader.Load(files), today);
+        var others = first.HasErrors ? [] : first.Guide.Editions.Skip(1).Select(language => GuideReading.In(language, files, today));
+        return new GuideEditions([.. others.Prepend(first).Select(r => new GuideEdition(r, GuideTheme.Of(theme, r.Guide)))]);
+    }
+
+    /// <summary>The whole site, ready to be drawn.</summary>
+    public EditionFiles Draw(IGuideFiles files)
+    {
+        var plans = SitePlan.Make([.. All.Select(e => e.Reading.Guide)]);
+        return new EditionFiles([.. All.Select((e, i) => new SiteRenderer(plans[i], e.Look.Theme))], files);
+    }
+}
+
+/// <summary>The files of all editions of a guide.</summary>
+public sealed class EditionFiles(ImmutableArray<SiteRenderer> renderers, IGuideFiles files)
+{
+    /// <summary>What follows from a page or a picture alone.</summary>
+    public IEnumerable<SiteFile> Pages() => renderers.SelectMany(r => r.Pages().Concat(r.InFolder(PictureFiles.Of(r.Guide, files))));
+
+    /// <summary>All files but the closing one.</summary>
+    public IEnumerable<SiteFile> All() => renderers.SelectMany(r => r.Files().Concat(r.InFolder(PictureFiles.Of(r.Guide, files))));
+
+    public ClosingFile Closing() => renderers[0].Closing();
+}
