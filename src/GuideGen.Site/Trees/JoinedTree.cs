@@ -16,12 +16,23 @@ sealed class JoinedTree(GuideContent guide, GuideWeights weights, string? varian
     /// <summary>The answer of somebody who cannot tell; it can be no outcome of a check.</summary>
     public const string CannotTell = "cannot-tell";
 
-    readonly Dictionary<string, UncertainCheck> checks = weights.Fitted.Checks.ToDictionary(c => c.Id, StringComparer.Ordinal);
-    readonly ImmutableArray<string> causes = [.. weights.Fitted.Hypotheses.Select(h => h.Id)];
+    readonly ImmutableDictionary<string, double> none = weights.Fitted.Hypotheses.ToImmutableDictionary(h => h.Id, _ => 0.0, StringComparer.Ordinal);
+
+    /// <summary>False for the figures of the checks alone.</summary>
+    public bool QuestionsTakeTime { get; init; } = true;
 
     public static string NameOf(Tree tree, string step) => $"{tree.Origin.Slug}/{step}";
 
     public SymptomTree Of(Tree tree)
+    {
+        return new SymptomTree(
+            NameOf(tree, tree.Start.Value),
+            [.. from t in WithJoined(guide, tree) from n in t.Nodes where n.Value is not JoinNode select Node(t, n.Key.Value, n.Value)],
+            weights.Fitted.Setups);
+    }
+
+    /// <summary>The tree, those that it joins, and those that these join.</summary>
+    public static IReadOnlyList<Tree> WithJoined(GuideContent guide, Tree tree)
     {
         var trees = new List<Tree> { tree };
         for (var i = 0; i < trees.Count; i++)
@@ -30,10 +41,7 @@ sealed class JoinedTree(GuideContent guide, GuideWeights weights, string? varian
             trees.AddRange(joined.Where(t => !trees.Contains(t)).Distinct().ToList());
         }
 
-        return new SymptomTree(
-            NameOf(tree, tree.Start.Value),
-            [.. from t in trees from n in t.Nodes where n.Value is not JoinNode select Node(t, n.Key.Value, n.Value)],
-            weights.Fitted.Setups);
+        return trees;
     }
 
     TreeNode Node(Tree tree, string name, Guide.Model.TreeNode node) => node switch
@@ -49,7 +57,7 @@ sealed class JoinedTree(GuideContent guide, GuideWeights weights, string? varian
         return new TreeStep(
             NameOf(tree, name),
             check?.Origin.Slug,
-            new Effort(branch.Needs.MinutesOf(check), branch.Needs.MoneyOf(check)),
+            check is null && !QuestionsTakeTime ? default : new Effort(branch.Needs.MinutesOf(check), branch.Needs.MoneyOf(check)),
             [.. branch.Needs.SetupOf(check).Select(s => s.Value)],
             [.. Branches(tree, branch)]);
     }
@@ -65,7 +73,7 @@ sealed class JoinedTree(GuideContent guide, GuideWeights weights, string? varian
         }
 
         // Nobody knows how many owners cannot tell: the figures are for one who can.
-        if (branch.CannotTell is { } way) yield return new TreeBranch(CannotTell, Target(tree, way.Value), causes.ToImmutableDictionary(c => c, _ => 0.0));
+        if (branch.CannotTell is { } way) yield return new TreeBranch(CannotTell, Target(tree, way.Value), none);
     }
 
     string Target(Tree tree, string step)
@@ -79,10 +87,6 @@ sealed class JoinedTree(GuideContent guide, GuideWeights weights, string? varian
         return NameOf(tree, step);
     }
 
-    ImmutableDictionary<string, double> Chances(BranchNode branch, string answer)
-    {
-        if (branch is not DoNode step) return ImmutableDictionary<string, double>.Empty;
-        var outcome = checks[step.Check.Value].Outcomes.First(o => o.Id == answer);
-        return causes.Zip(outcome.Likelihoods).ToImmutableDictionary(c => c.First, c => c.Second, StringComparer.Ordinal);
-    }
+    ImmutableDictionary<string, double> Chances(BranchNode branch, string answer) =>
+        branch is DoNode step ? weights.Chances(step.Check.Value, answer) : ImmutableDictionary<string, double>.Empty;
 }

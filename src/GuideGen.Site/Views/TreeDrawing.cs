@@ -18,10 +18,15 @@ sealed record DrawnStep(int Number, string Anchor, string Kind, string Text, IRe
 /// </summary>
 sealed class TreeDrawing
 {
-    // In the drawing's units, which are CSS pixels at full size. Letters are taken at their average width.
-    const int RowHeight = 38, Indent = 26, Edge = 12, Box = 28, LongestText = 52, LongestAnswer = 28;
-    const double Letter = 7.2, BoldLetter = 7.9, SmallLetter = 6.9;
+    // In the drawing's units, which are CSS pixels at full size; letters as in the theme's style for drawings.
+    const int Indent = 26, Edge = 12, LongestText = 52, LongestAnswer = 28;
+    const double Letters = 14, SmallLetters = 12.5;
 
+    // Where there are many steps, rows stand as close as a finger still allows (WCAG 2.2, 2.5.8: 24 pixels), so that the drawing
+    // can be read on one printed page.
+    const int ManySteps = 40;
+
+    readonly int rowHeight, boxHeight;
     readonly Dictionary<string, DrawnStep> steps;
     readonly HashSet<string> drawn = new(StringComparer.Ordinal);
     readonly StringBuilder lines = new();
@@ -29,7 +34,11 @@ sealed class TreeDrawing
     double width;
     int rows;
 
-    TreeDrawing(IEnumerable<DrawnStep> steps) => this.steps = steps.ToDictionary(s => s.Anchor, StringComparer.Ordinal);
+    TreeDrawing(IReadOnlyCollection<DrawnStep> steps)
+    {
+        this.steps = steps.ToDictionary(s => s.Anchor, StringComparer.Ordinal);
+        (rowHeight, boxHeight) = steps.Count > ManySteps ? (26, 24) : (38, 28);
+    }
 
     /// <param name="title">What the drawing is called.</param>
     /// <param name="description">Says in words what the drawing shows.</param>
@@ -37,7 +46,7 @@ sealed class TreeDrawing
     {
         var drawing = new TreeDrawing(steps);
         drawing.Row(steps[0], null, 0);
-        var size = string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(drawing.width) + Edge} {drawing.rows * RowHeight + Edge}");
+        var size = string.Create(CultureInfo.InvariantCulture, $"{Math.Ceiling(drawing.width) + Edge} {drawing.rows * drawing.rowHeight + Edge}");
         var (w, h) = (size.Split(' ')[0], size.Split(' ')[1]);
         return new HtmlText(
             $"<svg class=\"tree-drawing\" viewBox=\"0 0 {size}\" width=\"{w}\" height=\"{h}\" role=\"group\" aria-labelledby=\"_map-title _map-words\">"
@@ -49,7 +58,7 @@ sealed class TreeDrawing
     int Row(DrawnStep step, string? answer, int depth)
     {
         drawn.Add(step.Anchor);
-        var (x, y) = ((double)(Edge + depth * Indent), Edge + rows++ * RowHeight + Box / 2);
+        var (x, y) = ((double)(Edge + depth * Indent), Edge + rows++ * rowHeight + boxHeight / 2);
         if (answer is not null) x = Words(x, y, answer);
         x = BoxOf(step, x, y);
         foreach (var again in step.Ways.Where(w => drawn.Contains(w.To)).GroupBy(w => w.To).ToList()) x = Again(x, y, string.Join(" / ", again.Select(w => w.Answer)), steps[again.Key]);
@@ -58,7 +67,7 @@ sealed class TreeDrawing
         {
             if (drawn.Contains(to)) continue;
             var down = Row(steps[to], words, depth + 1);
-            lines.Append(CultureInfo.InvariantCulture, $"M{Edge + depth * Indent + Indent / 2} {y + Box / 2}V{down - 6}q0 6 6 6h{Indent / 2 - 8}");
+            lines.Append(CultureInfo.InvariantCulture, $"M{Edge + depth * Indent + Indent / 2} {y + boxHeight / 2}V{down - 6}q0 6 6 6h{Indent / 2 - 8}");
         }
 
         return y;
@@ -68,15 +77,15 @@ sealed class TreeDrawing
     {
         var text = Shortened(answer, LongestAnswer);
         boxes.Append(CultureInfo.InvariantCulture, $"<text class=\"map-answer\" x=\"{x + 2:0.#}\" y=\"{y + 4}\">{HtmlText.Escape(text)}</text>");
-        return x + text.Length * SmallLetter + 10;
+        return x + TextWidths.Of(text, SmallLetters) + 10;
     }
 
     double BoxOf(DrawnStep step, double x, int y)
     {
         var text = $"{step.Number}  {Shortened(step.Text, LongestText)}";
-        var wide = text.Length * (step.Kind == "fault" ? BoldLetter : Letter) + 22;
+        var wide = TextWidths.Of(text, Letters, bold: step.Kind == "fault") + 22;
         boxes.Append(CultureInfo.InvariantCulture, $"<a href=\"#{step.Anchor}\" class=\"map-step map-{step.Kind}\"><title>{HtmlText.Escape($"{step.Number}. {step.Text}")}</title>")
-            .Append(CultureInfo.InvariantCulture, $"<rect x=\"{x:0.#}\" y=\"{y - Box / 2}\" width=\"{wide:0.#}\" height=\"{Box}\" rx=\"{(step.Kind == "ask" ? Box / 2 : 4)}\"/>")
+            .Append(CultureInfo.InvariantCulture, $"<rect x=\"{x:0.#}\" y=\"{y - boxHeight / 2}\" width=\"{wide:0.#}\" height=\"{boxHeight}\" rx=\"{(step.Kind == "ask" ? boxHeight / 2 : 4)}\"/>")
             .Append(CultureInfo.InvariantCulture, $"<text x=\"{x + 11:0.#}\" y=\"{y + 5}\">{HtmlText.Escape(text)}</text></a>");
         return x + wide + 8;
     }
@@ -85,7 +94,7 @@ sealed class TreeDrawing
     {
         var text = $"→ {to.Number}";
         boxes.Append(CultureInfo.InvariantCulture, $"<a href=\"#{to.Anchor}\" class=\"map-again\"><title>{HtmlText.Escape($"{answer}: {to.Number}. {to.Text}")}</title><text x=\"{x + 4:0.#}\" y=\"{y + 4}\">{HtmlText.Escape(text)}</text></a>");
-        return x + text.Length * SmallLetter + 14;
+        return x + TextWidths.Of(text, SmallLetters) + 14;
     }
 
     static string Shortened(string text, int most) => text.Length <= most ? text : text[..(most - 1)].TrimEnd() + "…";

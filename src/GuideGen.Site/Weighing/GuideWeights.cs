@@ -17,6 +17,7 @@ public sealed class GuideWeights
     readonly GuideContent guide;
     readonly Lazy<FrozenDictionary<string, RankingModel>> byVariant;
     readonly Lazy<double> worth;
+    readonly Lazy<FrozenDictionary<(string Check, string Outcome), ImmutableDictionary<string, double>>> chances;
 
     GuideWeights(GuideContent guide)
     {
@@ -31,6 +32,10 @@ public sealed class GuideWeights
         worth = new(() => Pooling.ChooseWorth(
             Authored.Hypotheses.ToDictionary(h => h.Id, h => h.Prior),
             [.. guide.Vehicle.Variants.Select(v => CountsOf(v.Key.Value))]));
+        chances = new(() => (
+            from check in Fitted.Checks
+            from outcome in check.Outcomes
+            select KeyValuePair.Create((check.Id, outcome.Id), Fitted.Hypotheses.Zip(outcome.Likelihoods).ToImmutableDictionary(c => c.First.Id, c => c.Second, StringComparer.Ordinal))).ToFrozenDictionary());
         byVariant = new(() => guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => ForVariant(v.Key.Value)));
     }
 
@@ -60,6 +65,9 @@ public sealed class GuideWeights
     /// </summary>
     /// <param name="variant">A slug of vehicle.yml; null for any variant.</param>
     public RankingModel Model(string? variant) => variant is null ? Fitted : byVariant.Value[variant];
+
+    /// <summary>How likely a check has an outcome under each cause.</summary>
+    public ImmutableDictionary<string, double> Chances(string check, string outcome) => chances.Value[(check, outcome)];
 
     /// <summary>The causes of a symptom, from the faults that list it and something else; they sum to 1. Likeliest first.</summary>
     public ImmutableArray<WeightedCause> CausesOf(string symptom, string? variant = null)

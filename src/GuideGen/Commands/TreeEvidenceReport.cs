@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using GuideGen.Diagnosis.Ordering;
 using GuideGen.Diagnosis.Trees;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
@@ -21,15 +23,19 @@ sealed class TreeEvidenceReport(GuideContent guide, TreeEvidences evidences)
 
     public void WriteText(TextWriter output)
     {
-        foreach (var tree in guide.Trees.All)
+        foreach (var (tree, rows) in Rows())
         {
             output.WriteLine(Printable.Line($"{tree.Origin.Slug}: {tree.Name.Value}{(tree.Computed is { } order ? $" (built by the tool, {order.Method})" : "")}"));
-            foreach (var row in evidences.Of(tree)) WriteText(output, row);
+            foreach (var row in rows) WriteText(output, row);
         }
 
         output.WriteLine("Minutes and money are averages over the causes, for somebody who can make every check; each cause is confirmed before a part is bought.");
-        output.WriteLine("Questions without stated chances are taken to be answered as the true cause would have it.");
+        output.WriteLine("Questions without stated chances are taken to be answered as the true cause would have it. Their minutes count in every order, also where a tree was built anew from its checks.");
+        output.WriteLine("Where checks can err, going on is weighed against a wrong repair: the average own hours and materials, 20 of the currency counted as an hour.");
     }
+
+    /// <summary>Trees do not depend on each other.</summary>
+    ParallelQuery<(Tree Tree, ImmutableArray<TreeEvidence> Rows)> Rows() => guide.Trees.All.AsParallel().AsOrdered().Select(t => (t, evidences.Of(t)));
 
     void WriteText(TextWriter output, TreeEvidence row)
     {
@@ -39,7 +45,14 @@ sealed class TreeEvidenceReport(GuideContent guide, TreeEvidences evidences)
             ? "    no cheaper order found"
             : $"    best {Costs(row.Best)}; saves {Minutes(saving)} ({Ways[row.How]}); finds {Share(row.Best.Coverage)}");
         if (row.Move is { } move) output.WriteLine($"    most by: {move.Check} before {move.Before}, saves {Minutes(move.Minutes)}");
+        output.WriteLine($"    if its checks err as they state: {Stopping(row.Stopping.Plan)}");
     }
+
+    static string Stopping(StoppingPlan plan) => plan.Root is StoppingEnd
+        ? $"none pays for its minutes; the likeliest cause alone is wrong in {Share(plan.ChanceWrong)}"
+        : $"stop after {Minutes(plan.Expected.Minutes)} on average and repair the likeliest, wrong in {Share(plan.ChanceWrong)}{LeftOut(plan)}";
+
+    static string LeftOut(StoppingPlan plan) => plan.LeftOut.IsEmpty ? "" : $"; {plan.LeftOut.Length} checks that tell less were too many to weigh";
 
     string Costs(TreeCost cost)
     {
@@ -57,14 +70,14 @@ sealed class TreeEvidenceReport(GuideContent guide, TreeEvidences evidences)
     void WriteJson(Utf8JsonWriter json)
     {
         json.WriteStartArray();
-        foreach (var tree in guide.Trees.All)
+        foreach (var (tree, rows) in Rows())
         {
             json.WriteStartObject();
             json.WriteString("tree", tree.Origin.Slug);
             json.WriteString("name", tree.Name.Value);
             json.WriteString("built", tree.Computed?.Method);
             json.WriteStartArray("variants");
-            foreach (var row in evidences.Of(tree)) Write(json, row);
+            foreach (var row in rows) Write(json, row);
             json.WriteEndArray();
             json.WriteEndObject();
         }
@@ -89,6 +102,14 @@ sealed class TreeEvidenceReport(GuideContent guide, TreeEvidences evidences)
             json.WriteEndObject();
         }
 
+        json.WriteStartObject("if-checks-err");
+        json.WriteNumber("wrong-repair-minutes", Rounded(row.Stopping.WrongRepair));
+        json.WriteNumber("expected-minutes", Rounded(row.Stopping.Plan.Expected.Minutes));
+        json.WriteNumber("wrong", Rounded(row.Stopping.Plan.ChanceWrong));
+        json.WriteStartArray("left-out");
+        foreach (var check in row.Stopping.Plan.LeftOut) json.WriteStringValue(check);
+        json.WriteEndArray();
+        json.WriteEndObject();
         json.WriteEndObject();
     }
 

@@ -78,6 +78,15 @@ public sealed class IntervalTests
     public void Handbook_example_is_met(IntervalMethod method, double low, double high) =>
         Check(new Proportion(4, 20).Interval(0.90, method), low, high, 2e-6);
 
+    // Source: closed form 1 - 0.025^(1/n) of the exact upper limit without a hit, which L. D. Brown, T. T. Cai, A. DasGupta 2001
+    // take for their modified Jeffreys interval as well.
+    [Theory]
+    [InlineData(7, 0.409616)]
+    [InlineData(10, 0.308497)]
+    [InlineData(20, 0.168433)]
+    public void Exact_limit_without_a_hit_is_the_closed_form(int n, double high) =>
+        Near(new Proportion(0, n).Interval(0.95, IntervalMethod.Exact), 0, high, 6e-7);
+
     // Source: R 4.2.2.
     [Theory]
     [InlineData(IntervalMethod.Wilson, 0.497372, 0.846201)]

@@ -50,6 +50,48 @@ public sealed class TreeTests
         }));
     }
 
+    /// <summary>As a reader meets them: every walk to the join is gone along, and every step of the trees that follow is looked at.</summary>
+    [Fact]
+    public void A_way_into_another_tree_names_the_checks_that_come_again()
+    {
+        var site = CompiledSite.Of(Guides.Demo);
+        var named = 0;
+
+        Each(Guides.Demo, (tree, document) =>
+        {
+            foreach (var (join, target) in tree.Nodes.Where(n => n.Value is JoinNode).Select(n => (n.Key.Value, (Tree)Target(site.Guide, n.Value))))
+            {
+                var ahead = new HashSet<string>();
+                See(target, new HashSet<Tree>());
+                var expected = WalksTo(tree, join).SelectMany(w => w).Select(tree.Find).OfType<DoNode>().Select(d => d.Check.Value).Where(ahead.Contains).Distinct().ToList();
+                var links = LinksOf(document, join).Where(h => h.StartsWith("../checks/", StringComparison.Ordinal)).Select(h => h["../checks/".Length..^".html".Length]).ToList();
+                Assert.Equal(expected.Order(StringComparer.Ordinal), links.Order(StringComparer.Ordinal));
+                named += links.Count;
+
+                void See(Tree from, HashSet<Tree> seen)
+                {
+                    if (!seen.Add(from)) return;
+                    foreach (var node in from.Nodes.Select(n => n.Value))
+                    {
+                        if (node is DoNode step) ahead.Add(step.Check.Value);
+                        if (node is JoinNode) See((Tree)Target(site.Guide, node), seen);
+                    }
+                }
+            }
+        });
+        Assert.True(named > 10, $"{named} checks named");
+    }
+
+    static IEnumerable<string[]> WalksTo(Tree tree, string end)
+    {
+        var open = new Stack<string[]>([[tree.Start.Value]]);
+        while (open.TryPop(out var walk))
+        {
+            if (walk[^1] == end) yield return walk;
+            foreach (var way in tree.Find(walk[^1])!.Ways.Select(w => w.Value.Value).Distinct()) open.Push([.. walk, way]);
+        }
+    }
+
     static IGuideEntry Target(GuideContent guide, TreeNode node) => node switch
     {
         FaultNode fault => guide.Faults.Find(fault.Fault.Value)!,

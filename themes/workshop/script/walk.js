@@ -89,6 +89,7 @@
     byId("_walk-trail").replaceChildren(...at.taken.map(taken => trailRow(taken)));
     say(at.more === 0 ? words.end : fill(GuideGen.formOf(words.more, at.more), at.more));
     /** @type {HTMLButtonElement} */ (byId("_walk-back")).disabled = state.seen === 0;
+    box.classList.toggle("walk-fresh", state.answers.length === 0);
     byId("_walk-ahead").hidden = state.seen >= state.answers.length;
     if (choice) choice.value = state.filter.variant;
     for (const b of toolBoxes) b.checked = !state.filter.missing.includes(b.dataset.tool || "");

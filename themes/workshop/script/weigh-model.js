@@ -103,12 +103,17 @@
       drive: driveOf(data, causes, state),
       worst: worstOf(data, causes),
       together: together(model, answers),
-      isAsked: Object.keys(state.findings).length + Object.keys(state.outcomes).length > 0,
+      isAsked: isAsked(state),
     };
   }
 
+  /** Whether anything is known that causes can be weighed by. @param {any} state */
+  function isAsked(state) {
+    return Object.keys(state.findings).length + Object.keys(state.outcomes).length > 0;
+  }
+
   GuideGen.weighModel = {
-    weigh, modelOf,
+    weigh, isAsked, modelOf,
     /** @param {any} data as it comes, packed */
     open: data => ({ ...data, model: GuideGen.ranking.unpack(data.model) }),
   };

@@ -23,11 +23,16 @@
     const state = GuideGen.weighForm.read(outcomes);
     history.replaceState(null, "", location.pathname + location.search + GuideGen.weighAddress.write(state));
     const words = GuideGen.data.site.words.weigh;
+    const isAsked = GuideGen.weighModel.isAsked(state);
+    byId("_weigh-result").hidden = !isAsked;
+    if (!isAsked) {
+      status.textContent = words.ask;
+      return;
+    }
+
     const found = GuideGen.weighModel.weigh(GuideGen.weighData, state, GuideGen.weighForm.missingTools());
     const show = GuideGen.weighResult;
-    byId("_weigh-result").hidden = !found.isAsked;
-    status.textContent = found.isAsked ? fill(words.first, show.nameOf(found.causes[0].id), show.often(found.causes[0].probability)) : words.ask;
-    if (!found.isAsked) return;
+    status.textContent = fill(words.first, show.nameOf(found.causes[0].id), show.often(found.causes[0].probability));
     put("_weigh-drive", [...show.plate(found.drive), ...show.beware(found.worst)]);
     put("_weigh-causes", [...show.causeList(found.causes), ...show.pair(found.together)]);
     put("_weigh-next", show.checks(found.next, seen));
