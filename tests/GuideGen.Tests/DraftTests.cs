@@ -55,6 +55,22 @@ public sealed class DraftTests : IDisposable
     }
 
     [Fact]
+    public void A_case_that_was_sent_twice_is_filed_once()
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+        var sent = temp.Write("sent.yml", "date: 2022-03-01\nvariant: d20\ndistance: 90000\nfound: charge-air-hose-split\nproof: { cleared: true }\n");
+        Tool.Run(temp.PathTo("guide"), "draft", "case", "--from", sent);
+        var before = Directory.EnumerateFiles(temp.PathTo("guide", "content", "cases")).Order().ToList();
+
+        var run = Tool.Run(temp.PathTo("guide"), "draft", "case", "--from", sent);
+
+        Assert.Equal(1, run.Code);
+        Assert.Contains("case-duplicate", run.Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing was filed", run.Out + run.Error, StringComparison.Ordinal);
+        Assert.Equal(before, Directory.EnumerateFiles(temp.PathTo("guide", "content", "cases")).Order());
+    }
+
+    [Fact]
     public void A_sent_case_with_errors_is_told_why_and_not_filed()
     {
         Tool.Run(temp.PathTo(), "draft", "guide", "guide");

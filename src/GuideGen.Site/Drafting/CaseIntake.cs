@@ -8,7 +8,7 @@ using GuideGen.Guide.Model;
 namespace GuideGen.Site.Drafting;
 
 /// <summary>What came of a case that an owner sent.</summary>
-/// <param name="Path">Where it belongs in the guide's folder, with forward slashes; null if it has errors or is no case.</param>
+/// <param name="Path">Where it belongs in the guide's folder, with forward slashes; null if it has errors, is there already or is no case.</param>
 /// <param name="Findings">About this case only, as if it stood there.</param>
 public sealed record SentCase(string? Path, ImmutableArray<Finding> Findings);
 
@@ -25,8 +25,9 @@ public static class CaseIntake
         var first = With(guide, PathOf(guide, Provisional), sent);
         var read = GuideLoader.Load(first.Files).Guide.Cases.FirstOrDefault(c => c.Origin.Source.Path == first.Path);
         var (files, path) = read is null ? first : With(guide, PathOf(guide, SlugOf(read)), sent);
-        ImmutableArray<Finding> findings = [.. GuideInspector.Inspect(GuideLoader.Load(files)).Where(f => f.Span.Source.Path == path)];
-        var isGood = read is not null && findings.All(f => f.Severity != Severity.Error);
+        ImmutableArray<Finding> findings = [.. GuideInspector.Inspect(GuideLoader.Load(files)).Where(f => f.Span.Source.Path == path || IsTwinOf(f, path))];
+        // Who sends a case twice by mistake has it counted once.
+        var isGood = read is not null && findings.All(f => f.Severity != Severity.Error && f.Rule != Rules.CaseDuplicate);
         return new SentCase(isGood ? path : null, findings);
     }
 
@@ -42,6 +43,9 @@ public static class CaseIntake
         stream.Write(sent);
         return taken;
     }
+
+    /// <summary>Of two equal cases the one with the later name is marked, which may be the one that was there.</summary>
+    static bool IsTwinOf(Finding finding, string path) => finding.Rule == Rules.CaseDuplicate && finding.About == Path.GetFileNameWithoutExtension(path);
 
     static (IGuideFiles Files, string Path) With(IGuideFiles guide, string path, byte[] sent) => (new AddedFile(guide, path, sent), path);
 

@@ -19,7 +19,9 @@ sealed class CaseFiling(Terminal terminal, string folder, string currentFolder)
         var taken = CaseIntake.File(folder, System.IO.File.ReadAllBytes(sent));
         var report = new FindingReport(terminal, OutputFormat.Text, "");
         report.Write(taken.Findings);
-        if (taken.Path is not null) report.Say($"{taken.Path} is part of the guide now. Read it through before it is published.");
-        return FindingReport.ExitCodeOf(taken.Findings);
+        report.Say(taken.Path is not null
+            ? $"{taken.Path} is part of the guide now. Read it through before it is published."
+            : $"Nothing was filed: see the lines of {from}, named as the guide would name it.");
+        return taken.Path is null ? ExitCode.Findings : FindingReport.ExitCodeOf(taken.Findings);
     }
 }
