@@ -43,4 +43,11 @@ public interface IHandsOnPage : IGuideEntry
 public sealed record Dismissal(Located<string> Rule, Located<string>? About, Located<string> Reason);
 
 /// <summary>When a page was last read through by somebody who knows, and what it rests on.</summary>
-public sealed record Provenance(Located<DateOnly>? Reviewed, ImmutableArray<Located<string>> Sources, ImmutableArray<Located<string>> Formerly);
+public sealed record Provenance(Located<DateOnly>? Reviewed, ImmutableArray<Located<string>> Sources, ImmutableArray<Located<string>> Formerly)
+{
+    /// <summary>Who read it through, as they want to be called.</summary>
+    public Located<string>? ReviewedBy { get; init; }
+
+    /// <summary>Slugs of the variants that it was compared with when it was read through.</summary>
+    public ImmutableArray<Located<string>> ReviewedOn { get; init; } = [];
+}

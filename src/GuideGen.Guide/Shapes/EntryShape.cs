@@ -14,6 +14,8 @@ public abstract class EntryShape<T> : RecordShape<T>
         Variants = Optional("variants", Collections.Names(NameKind.Variant), [], "The variants it applies to; leave it out for all.");
         Dismissals = Optional("dismiss", Collections.ListOf(new DismissalShape()), [], "Findings that do not hold on this page, each with a reason.");
         Reviewed = Optional("reviewed", Maybe.Of(Scalars.Date), null, "The day somebody who knows last read it through.");
+        ReviewedBy = Optional("reviewed-by", Maybe.Of(Scalars.Text), null, "Who read it through, as they want to be called.");
+        ReviewedOn = Optional("reviewed-on", Collections.Names(NameKind.Variant), [], "The variants it was compared with when it was read through.");
         Sources = Optional("sources", Collections.Texts, [], "What the page rests on.");
         Formerly = Optional("formerly", Collections.Texts, [], "Old addresses of this page, such as faults/old-name.html.");
     }
@@ -28,11 +30,19 @@ public abstract class EntryShape<T> : RecordShape<T>
 
     Field<Located<DateOnly>?> Reviewed { get; }
 
+    Field<Located<string>?> ReviewedBy { get; }
+
+    Field<ImmutableArray<Located<string>>> ReviewedOn { get; }
+
     Field<ImmutableArray<Located<string>>> Sources { get; }
 
     Field<ImmutableArray<Located<string>>> Formerly { get; }
 
-    protected Provenance ProvenanceOf(RecordValues values) => new(values.Get(Reviewed), values.Get(Sources), values.Get(Formerly));
+    protected Provenance ProvenanceOf(RecordValues values) => new(values.Get(Reviewed), values.Get(Sources), values.Get(Formerly))
+    {
+        ReviewedBy = values.Get(ReviewedBy),
+        ReviewedOn = values.Get(ReviewedOn),
+    };
 }
 
 /// <summary>The fields of entries in which somebody puts a hand to the vehicle.</summary>

@@ -15,7 +15,20 @@ static class EntryView
         ["summary"] = entry.Summary.Value,
         ["variants"] = view.Variants(entry),
         ["sections"] = Sections(entry, view),
+        ["review"] = Review(view, Provenances.Of(entry)),
+        ["sources"] = new ScriptArray(Provenances.Of(entry).Sources.Select(s => s.Value)),
     };
+
+    /// <summary>When the page was last read through, by whom, and on which variants, as far as it says so.</summary>
+    static string? Review(ViewContext view, Provenance provenance)
+    {
+        if (provenance.Reviewed is not { } day) return null;
+        var on = string.Join(", ", provenance.ReviewedOn.Select(v => view.Guide.Vehicle.Variants.First(k => k.Key.Value == v.Value).Value.Name.Value));
+        return string.Concat(
+            view.Fill("review.day", view.Date(day.Value)),
+            provenance.ReviewedBy is { } by ? view.Fill("review.by", by.Value) : "",
+            on.Length > 0 ? view.Fill("review.on", on) : "");
+    }
 
     public static ScriptObject HandsOn(ViewContext view, IHandsOnPage page)
     {
