@@ -116,7 +116,7 @@ public sealed class EditionTests
         var result = SiteCompiler.Compile(guide, ThemeFiles.BuiltIn, new MemoryTarget(2), new CompiledSite.Unheard());
 
         Assert.False(result.IsWritten);
-        Assert.Contains("content/faults/charge-air-hose-split.de.md(23,34): error safety-missing: The section 'Sicherheit' is missing.", result.Findings.Select(f => FindingFormatter.ToLine(f).Split(" | ")[0]));
+        Assert.Contains("content/faults/charge-air-hose-split.de.md(9,1): error safety-missing: The section 'Sicherheit' is missing.", result.Findings.Select(f => FindingFormatter.ToLine(f).Split(" | ")[0]));
     }
 
     const string ServiceWorkerAddress = "keep.js";
