@@ -70,6 +70,18 @@ public sealed class EvidenceTests : IDisposable
         Assert.Empty(Drives());
     }
 
+    [Theory]
+    [InlineData("limits-differ")]
+    [InlineData("torques-differ")]
+    [InlineData("drive-differs")]
+    public void The_demo_guide_contradicts_itself_nowhere(string table)
+    {
+        var run = Tool.Run(Repository.Root, "evidence", "--format", "json", "--today", "2026-06-01");
+        using var json = JsonDocument.Parse(run.Out);
+
+        Assert.Empty(json.RootElement.GetProperty(table).EnumerateArray().Select(r => r.ToString()));
+    }
+
     IEnumerable<string?> Drives()
     {
         var run = Tool.Run(temp.PathTo(), "evidence", "guide", "--format", "json", "--today", "2026-06-01");
