@@ -3,7 +3,7 @@ namespace GuideGen;
 /// <summary>Finds out by which words a person can call the tool again.</summary>
 public static class ToolCall
 {
-    /// <summary>Set by the scripts at the root of the repository: how they were called themselves.</summary>
+    /// <summary>Set by the scripts that run the tool out of its repository: how they were called themselves.</summary>
     public const string Variable = "GUIDEGEN_CALL";
 
     /// <param name="script">What the variable holds; null or empty if no script called the tool.</param>

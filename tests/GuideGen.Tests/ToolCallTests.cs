@@ -12,7 +12,7 @@ public sealed class ToolCallTests : IDisposable
     public void Dispose() => temp.Dispose();
 
     [Theory]
-    [InlineData("./guidegen", "/usr/bin/dotnet", "/tool/guidegen.dll", "./guidegen")]
+    [InlineData(".ci/guidegen", "/usr/bin/dotnet", "/tool/guidegen.dll", ".ci/guidegen")]
     [InlineData("", "/tool/guidegen", "/tool/guidegen.dll", "/tool/guidegen")]
     [InlineData(null, "/usr/bin/dotnet", "/my tool/guidegen.dll", "dotnet \"/my tool/guidegen.dll\"")]
     [InlineData(null, null, "/tool/guidegen.dll", "guidegen")]
@@ -34,7 +34,7 @@ public sealed class ToolCallTests : IDisposable
 
     /// <summary>The script of the repository, in a repository that was built already: it runs what is there.</summary>
     [Fact]
-    public void The_script_at_the_root_passes_on_words_and_exit_code_from_any_folder()
+    public void The_script_passes_on_words_and_exit_code_from_any_folder()
     {
         var script = Prepared();
 
@@ -62,13 +62,13 @@ public sealed class ToolCallTests : IDisposable
     /// <summary>A repository of which only the built tool is there; so a build of it fails at once.</summary>
     string Prepared()
     {
-        foreach (var name in new[] { "guidegen", "Directory.Build.props", "global.json" }) temp.Write($"repository/{name}", File.ReadAllText(Repository.PathTo(name)));
+        foreach (var name in new[] { ".ci/guidegen", "Directory.Build.props", "global.json" }) temp.Write($"repository/{name}", File.ReadAllText(Repository.PathTo(name)));
         temp.Write("repository/themes/empty", "");
         var program = temp.PathTo("repository", "src", "GuideGen", "bin", "Release", "net10.0");
         Directory.CreateDirectory(program);
         foreach (var file in Directory.EnumerateFiles(AppContext.BaseDirectory)) File.CreateSymbolicLink(Path.Combine(program, Path.GetFileName(file)), file);
         temp.Write("repository/src/GuideGen/obj/built", "");
-        return temp.PathTo("repository", "guidegen");
+        return temp.PathTo("repository", ".ci", "guidegen");
     }
 
     ToolRun Run(string script, params string[] arguments)
