@@ -101,5 +101,9 @@
     byId("_weigh-share").hidden = false;
   }
 
-  start().catch(() => { status.textContent = byId("_weigh").dataset.failed || ""; });
+  // The room that was kept for the questions is given back.
+  start().catch(() => {
+    status.textContent = byId("_weigh").dataset.failed || "";
+    byId("_weigh").remove();
+  });
 }());
