@@ -47,6 +47,9 @@ public sealed class OwnValueTests(BrowserHouse house)
     {
         await using var visit = await house.Visit(BrowserHouse.FromFile);
         await visit.Open("faults/charge-air-hose-split.html");
+        var given = visit.Page.Locator(".money-form details input");
+        Assert.Equal(["1", "1", "35", "19", "0"], await given.EvaluateAllAsync<string[]>("fields => fields.map(f => f.value)"));
+
         await visit.Page.Locator(".money-form input[name=chance]").FillAsync("0");
         await Assertions.Expect(visit.Page.Locator(".money-said")).ToContainTextAsync("The workshop is cheaper even if your time costs nothing.");
 

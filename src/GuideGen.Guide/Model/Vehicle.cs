@@ -21,8 +21,19 @@ public sealed record Vehicle(
     ImmutableArray<KeyValuePair<Located<string>, Located<string>>> Systems,
     ImmutableArray<KeyValuePair<Located<string>, Setup>> Setups)
 {
+    public WorkshopBill Bill { get; init; } = WorkshopBill.LabourAndPartsOnly;
+
     /// <summary>Codes and symptoms that go back to one signal, by a name for it.</summary>
     public ImmutableArray<KeyValuePair<Located<string>, SameSignal>> Signals { get; init; } = [];
+}
+
+/// <summary>What a workshop's bill holds beside the labour and the parts of a repair.</summary>
+/// <param name="DiagnosisHours">Hours it counts for finding the fault.</param>
+/// <param name="PartsMarkup">What it adds to the price of parts, in per cent.</param>
+/// <param name="Tax">Tax on the whole bill, in per cent.</param>
+public sealed record WorkshopBill(Located<double> DiagnosisHours, Located<double> PartsMarkup, Located<double> Tax)
+{
+    public static WorkshopBill LabourAndPartsOnly { get; } = new(default, default, default);
 }
 
 /// <summary>An engine, gearbox or year range of the vehicle.</summary>
@@ -42,6 +53,7 @@ sealed class VehicleShape : RecordShape<Vehicle>
     readonly Field<ImmutableArray<KeyValuePair<Located<string>, Variant>>> variants;
     readonly Field<ImmutableArray<KeyValuePair<Located<string>, Located<string>>>> systems;
     readonly Field<ImmutableArray<KeyValuePair<Located<string>, Setup>>> setups;
+    readonly Field<WorkshopBill> bill;
     readonly Field<ImmutableArray<KeyValuePair<Located<string>, SameSignal>>> signals;
 
     public VehicleShape()
@@ -51,6 +63,7 @@ sealed class VehicleShape : RecordShape<Vehicle>
         years = Required("years", Scalars.Years, "The years it was built.");
         currency = Required("currency", Currency, "The currency of all prices, as a code of three letters.");
         workshopRate = Required("workshop-rate", Scalars.Number(0, 100_000), "What a workshop charges for an hour.");
+        bill = Optional("workshop-bill", new WorkshopBillShape(), WorkshopBill.LabourAndPartsOnly, "What a workshop's bill holds beside labour and parts.");
         distanceUnit = Required("distance-unit", Scalars.Word(("km", "km"), ("mi", "mi")), "km or mi.");
         variants = Required("variants", Collections.MapOf(Scalars.Key, new VariantShape(), 1), "The variants, by slug.");
         systems = Required("systems", Collections.MapOf(Scalars.Key, Scalars.Text, 1), "The systems, by slug, in the order to show them.");
@@ -72,8 +85,25 @@ sealed class VehicleShape : RecordShape<Vehicle>
         v.Get(systems),
         v.Get(setups))
     {
+        Bill = v.Get(bill),
         Signals = v.Get(signals),
     };
+}
+
+sealed class WorkshopBillShape : RecordShape<WorkshopBill>
+{
+    readonly Field<Located<double>> diagnosisHours;
+    readonly Field<Located<double>> partsMarkup;
+    readonly Field<Located<double>> tax;
+
+    public WorkshopBillShape()
+    {
+        diagnosisHours = Optional("diagnosis-hours", Scalars.Number(0, 100), default, "Hours a workshop counts for finding the fault.");
+        partsMarkup = Optional("parts-markup", Scalars.Number(0, 1000), default, "What it adds to the price of parts, in per cent.");
+        tax = Optional("tax", Scalars.Number(0, 100), default, "Tax on the whole bill, in per cent.");
+    }
+
+    protected override WorkshopBill Make(RecordValues v) => new(v.Get(diagnosisHours), v.Get(partsMarkup), v.Get(tax));
 }
 
 sealed class VariantShape : RecordShape<Variant>

@@ -17,7 +17,7 @@ static class FaultView
         model["parts"] = view.Cards(fault.Parts.Select(p => view.Guide.Parts.Find(p.Value)!));
         model["checks"] = view.Cards(fault.Checks.Select(c => view.Guide.Checks.Find(c.Value)!));
         model["trees"] = view.Cards(relations.TreesByFault[fault.Origin.Slug]);
-        model["repair"] = Repair(view, fault.Repair);
+        model["repair"] = Repair(view, fault);
         model["often"] = EvidenceView.Often(view, fault);
         model["evidence"] = EvidenceView.Of(view, fault);
         model["money"] = MoneyView.Of(view, fault);
@@ -31,16 +31,16 @@ static class FaultView
         return card;
     }
 
-    static ScriptObject Repair(ViewContext view, Repair repair)
+    static ScriptObject Repair(ViewContext view, Fault fault)
     {
-        var labour = (decimal)(repair.WorkshopHours.Value * view.Guide.Vehicle.WorkshopRate.Value);
+        var repair = fault.Repair;
         return new ScriptObject
         {
             ["own_time"] = view.Hours(repair.OwnHours.Value),
-            ["workshop_time"] = view.Hours(repair.WorkshopHours.Value),
+            ["workshop_time"] = view.Hours(view.Guide.Vehicle.Bill.DiagnosisHours.Value + repair.WorkshopHours.Value),
             ["skill"] = repair.Skill.Value,
             ["own_money"] = view.Money(repair.Materials),
-            ["workshop_money"] = view.Money(repair.Materials + new MoneyRange(labour, labour)),
+            ["workshop_money"] = MoneyView.WorkshopBill(view, fault),
             ["parts"] = new ScriptArray(repair.Parts.Select(p => Purchase(view, p))),
             ["consumables"] = new ScriptArray(repair.Consumables.Select(p => Purchase(view, p))),
         };

@@ -28,6 +28,7 @@ static class MoneyView
             ["test"] = TestWords(view, fault, costs),
             ["all"] = view.Money(fault.Repair.Materials),
             ["assumed"] = view.Fill("money.assumed", Whole(HourValue), view.Guide.Vehicle.Currency.Value, Whole(Chance * 10), Whole(TransportHours)),
+            ["bill"] = BillWords(view),
             ["prices"] = fault.Provenance.Reviewed is { } reviewed
                 ? view.Fill("money.prices", view.Date(reviewed.Value), view.Guide.Vehicle.Currency.Value)
                 : view.Fill("money.prices-undated", view.Guide.Vehicle.Currency.Value),
@@ -35,6 +36,9 @@ static class MoneyView
             ["chance_percent"] = Whole(Chance * 100),
             ["transport_hours"] = Whole(TransportHours),
             ["rate"] = Plain(costs.WorkshopRate),
+            ["diagnosis_hours"] = Plain(costs.DiagnosisHours),
+            ["markup_percent"] = Plain(costs.PartsMarkup * 100),
+            ["tax_percent"] = Plain(costs.Tax * 100),
             ["own_hours"] = Plain(costs.OwnHours),
             ["data"] = JsonSerializer.Serialize(new { costs.Parts, costs.Consumables, costs.WorkshopHours, currency = view.Guide.Vehicle.Currency.Value }, Json),
         };
@@ -46,10 +50,24 @@ static class MoneyView
         Consumables = SumOf(fault.Repair.Consumables),
         OwnHours = (decimal)fault.Repair.OwnHours.Value,
         WorkshopHours = (decimal)fault.Repair.WorkshopHours.Value,
+        DiagnosisHours = (decimal)view.Guide.Vehicle.Bill.DiagnosisHours.Value,
         WorkshopRate = (decimal)view.Guide.Vehicle.WorkshopRate.Value,
+        PartsMarkup = (decimal)view.Guide.Vehicle.Bill.PartsMarkup.Value / 100,
+        Tax = (decimal)view.Guide.Vehicle.Bill.Tax.Value / 100,
         ChanceOfCure = Chance,
         TransportHours = TransportHours,
     };
+
+    /// <summary>All that a workshop charges for the repair, as a range in words.</summary>
+    public static string WorkshopBill(ViewContext view, Fault fault) => Range(view, new RepairChoice(CostsOf(view, fault)).WorkshopBill);
+
+    static string BillWords(ViewContext view)
+    {
+        var bill = view.Guide.Vehicle.Bill;
+        return bill == Guide.Model.WorkshopBill.LabourAndPartsOnly
+            ? view.Words["money.bill-plain"]
+            : view.Fill("money.bill", view.Number(bill.DiagnosisHours.Value), view.Number(bill.PartsMarkup.Value), view.Number(bill.Tax.Value));
+    }
 
     static Sum SumOf(IEnumerable<Purchase> purchases) => purchases.Aggregate(default(Sum), (sum, p) => sum + new Sum(p.Total.Low, p.Total.High));
 

@@ -24,6 +24,7 @@ public sealed class MoneyTests
     [Fact]
     public void Own_work_and_workshop_are_summed_in_full()
     {
+        Assert.Equal(MoneyRange.Exactly(338.80m), new RepairChoice(Example.Costs with { Tax = 0 }).WorkshopBill);
         Assert.Equal(MoneyRange.Exactly(403.172m), Example.WorkshopBill);
         Assert.Equal(MoneyRange.Exactly(89), Example.OwnCash);
         Assert.Equal(MoneyRange.Exactly(169.6344m), Example.OwnCashExpected);

@@ -20,6 +20,24 @@ public sealed class RankingTests
         Assert.Equal(0.005291005 / 0.020571429, ranking.ProbabilityOf("yes") / ranking.ProbabilityOf("no"), 1e-7);
     }
 
+    // Source: as above; the products before they are made to sum to 1, found against a third hypothesis of known product.
+    [Fact]
+    public void Products_of_the_published_example_are_met()
+    {
+        const double Known = 0.5 * 0.5 * 0.5 * 0.5;
+        RankingModel model = RankingModels.Make(
+            [("yes", 9.0 / 14), ("no", 5.0 / 14)], 1,
+            ("sunny", [2.0 / 9, 3.0 / 5, 0.5]), ("cool", [3.0 / 9, 1.0 / 5, 0.5]),
+            ("humid", [3.0 / 9, 4.0 / 5, 0.5]), ("windy", [3.0 / 9, 3.0 / 5, 0.5]));
+
+        CauseRanking ranking = CauseRanking.Of(model, RankingModels.Present("sunny", "cool", "humid", "windy"));
+
+        Assert.Equal(0.005291005, Product("yes"), 5e-10);
+        Assert.Equal(0.020571429, Product("no"), 5e-10);
+
+        double Product(string cause) => Known * ranking.ProbabilityOf(cause) / ranking.ProbabilityOf(WeightedCause.SomethingElse);
+    }
+
     // Source: D. M. Eddy 1982, as restated by G. Gigerenzer, U. Hoffrage 1995, Psych. Rev. 102:684-704 (from memory).
     [Fact]
     public void Rare_fault_stays_improbable_after_one_positive_test()
@@ -29,6 +47,20 @@ public sealed class RankingTests
         CauseRanking ranking = CauseRanking.Of(model, RankingModels.Present("test"));
 
         Assert.Equal(0.077639752, ranking.ProbabilityOf("fault"), 5e-10);
+    }
+
+    // Source: as above, in the counts that the same paper recommends: of 1000 about 103 test positive, and about 8 of these have it.
+    [Fact]
+    public void Rare_fault_is_told_in_counts_of_a_thousand()
+    {
+        RankingModel model = RankingModel.Create(
+            [new("fault", 0.01)], 0.99, new() { Checks = [new("test", new(1), [new("positive", [0.8, 0.096]), new("negative", [0.2, 0.904])], [], [])] });
+
+        OutcomeEffect positive = NextChecks.Of(model, Answers.Nothing, new HashSet<string>(), new HashSet<string>())[0].Outcomes[0];
+
+        double readSo = 1000 * positive.Probability;
+        Assert.Equal(103, Math.Round(readSo));
+        Assert.Equal(8, Math.Round(readSo * positive.After.Single(c => c.Id == "fault").Probability));
     }
 
     // Arithmetic: log10(0.85 / 0.20), and the same with the other sign for the rival.

@@ -24,7 +24,7 @@ public sealed class LanguageTests
         Assert.Equal(("de", null), (page.DocumentElement.GetAttribute("lang"), page.DocumentElement.GetAttribute("dir")));
         Assert.Contains("Verkeile die Räder", page.QuerySelector(".section")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("Heißer Auspuff und Turbolader", page.Body!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("1,25 h, 118,75 EUR", page.QuerySelector(".glance")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("1,25 h, 119 EUR", page.QuerySelector(".glance")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("143.000 km", page.Body.TextContent, StringComparison.Ordinal);
         Assert.Contains("2. Mai 2026", site.Text("faults/charge-air-hose-split.html"), StringComparison.Ordinal);
         Assert.DoesNotContain("At a glance", site.Text("faults/charge-air-hose-split.html"), StringComparison.Ordinal);
