@@ -49,7 +49,8 @@ static class SelfTestView
         return new ScriptObject
         {
             ["words"] = view.Fill(
-                "sure.bin", Whole(bin.Stated.Low), Whole(bin.Stated.High), Text(bin.CameTrue.Count), Text(bin.CameTrue.Total), Whole(range.Low), Whole(range.High)),
+                range.High < 0.005 ? "sure.bin-rare" : "sure.bin",
+                Whole(bin.Stated.Low), Whole(bin.Stated.High), Text(bin.CameTrue.Count), Text(bin.CameTrue.Total), Whole(range.Low), Whole(range.High)),
             ["x"] = Place(bin.MeanStated!.Value),
             ["y"] = Place(1 - bin.CameTrue.Share!.Value),
             ["top"] = Place(1 - range.High),
