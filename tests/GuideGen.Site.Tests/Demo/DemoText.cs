@@ -17,6 +17,7 @@ static partial class DemoText
     static readonly ImmutableDictionary<string, string> Spellings = new Dictionary<string, string>
     {
         ["%"] = "(?:%|per cent)",
+        ["degC"] = "°C",
     }.ToImmutableDictionary();
 
     public static GuideContent Guide { get; } = GuideLoader.Load(Guides.Open(Guides.Demo)).Guide;
