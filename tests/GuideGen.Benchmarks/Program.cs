@@ -1,12 +1,28 @@
+using System.Globalization;
+using GuideGen.Benchmarks.Compiling;
 using GuideGen.Benchmarks.Evidence;
 using GuideGen.Benchmarks.Reading;
 using GuideGen.Benchmarks.Search;
 using GuideGen.Benchmarks.Trees;
 
+if (args is [CompileBenchmark.ChildMark, var guide, var site])
+{
+    CompileBenchmark.RunOne(guide, site, Console.Out);
+    return 0;
+}
+
+// For trying things by hand: a guide of so many pages.
+if (args is ["guide", var pages, var folder])
+{
+    CompileBenchmark.WriteGuide(int.Parse(pages, CultureInfo.InvariantCulture), folder);
+    return 0;
+}
+
 // Each benchmark prints one Markdown table; they are run by hand and never as tests.
 var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
 {
     ["catalogue"] = CatalogueBenchmark.Run,
+    ["compile"] = CompileBenchmark.Run,
     ["evidence"] = EvidenceBenchmark.Run,
     ["look-up"] = LookUpBenchmark.Run,
     ["reading"] = ReadingBenchmark.Run,

@@ -1,0 +1,101 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text.Json;
+using GuideGen.Guide.Findings;
+using GuideGen.Guide.Loading;
+using GuideGen.Site;
+using GuideGen.Site.Rendering;
+using GuideGen.Site.Writing;
+
+namespace GuideGen.Benchmarks.Compiling;
+
+/// <summary>
+/// Compiles of guides of growing size, each in a process of its own so that start, peak memory and allocations are its own, and in
+/// the same run, after it, the floor of <see cref="CompileFloor"/> over the same files.
+/// </summary>
+static class CompileBenchmark
+{
+    /// <summary>The word before the two folders when the benchmark starts itself for one compile.</summary>
+    public const string ChildMark = "one-compile";
+
+    static readonly int[] Sizes = [100, 1_000, 10_000];
+
+    public static async Task Run(TextWriter output)
+    {
+        await output.WriteLineAsync("| pages | files | site, MB | whole process, s | reading, s | ms a page | peak, MB | allocated, MB | floor, s: read, Markdown, YAML, template, index, write | of the floor |");
+        await output.WriteLineAsync("| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | :--- | ---: |");
+        foreach (var size in Sizes) await output.WriteLineAsync(await Row(size));
+    }
+
+    /// <summary>One compile and the floor for it, told as JSON.</summary>
+    public static void RunOne(string guide, string site, TextWriter output)
+    {
+        var started = Process.GetCurrentProcess().StartTime;
+        var clock = new Stages();
+        var result = SiteCompiler.Compile(new FolderFiles(guide), ThemeFiles.BuiltIn, new FolderTarget(site, Environment.ProcessorCount), clock);
+        var whole = (DateTime.Now - started).TotalSeconds;
+        foreach (var finding in result.Findings.OrderByDescending(f => f.Severity == Severity.Error).Take(5)) Console.Error.WriteLine($"{finding.Span}: {finding.Rule.Id} {finding.Message}");
+        if (!result.IsWritten) throw new InvalidOperationException("the generated guide has errors");
+        using var process = Process.GetCurrentProcess();
+        output.WriteLine(JsonSerializer.Serialize(new Measured(
+            result.Files, whole, clock.Reading, process.PeakWorkingSet64 / 1e6, GC.GetTotalAllocatedBytes() / 1e6, CompileFloor.Of(guide, site))));
+    }
+
+    static async Task<string> Row(int size)
+    {
+        var folder = Directory.CreateTempSubdirectory("guidegen-compile-").FullName;
+        try
+        {
+            var (guide, site) = (Path.Combine(folder, "guide"), Path.Combine(folder, "site"));
+            WriteGuide(size, guide);
+            var one = await InChild(guide, site);
+            var megabytes = new DirectoryInfo(site).EnumerateFiles("*", SearchOption.AllDirectories).Sum(f => f.Length) / 1e6;
+            var floor = one.Floor;
+            return string.Create(CultureInfo.InvariantCulture,
+                $"| {size:N0} | {one.Files:N0} | {megabytes:F1} | {one.Whole:F2} | {one.Reading:F2} | {one.Whole * 1000 / size:F2} | {one.Peak:F0} | {one.Allocated:F0} " +
+                $"| {floor.Sum:F2}: {floor.Read:F2}, {floor.Markdown:F2}, {floor.Yaml:F2}, {floor.Template:F2}, {floor.Index:F2}, {floor.Write:F2} | {one.Whole / floor.Sum:F2} |");
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    static async Task<Measured> InChild(string guide, string site)
+    {
+        var start = new ProcessStartInfo(Environment.ProcessPath!) { RedirectStandardOutput = true };
+        foreach (var word in (string[])[ChildMark, guide, site]) start.ArgumentList.Add(word);
+        using var child = Process.Start(start)!;
+        var said = await child.StandardOutput.ReadToEndAsync();
+        await child.WaitForExitAsync();
+        return JsonSerializer.Deserialize<Measured>(said)!;
+    }
+
+    /// <summary>Writes the guide of so many pages into a folder, to try things by hand.</summary>
+    public static void WriteGuide(int pages, string folder)
+    {
+        foreach (var (path, bytes) in GuideGenerator.Guide(pages))
+        {
+            var file = Path.Combine(folder, path);
+            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+            File.WriteAllBytes(file, bytes);
+        }
+    }
+
+    /// <param name="Whole">Seconds from the start of the process to the written site.</param>
+    /// <param name="Reading">Seconds from the start of the compile until the guide is read and inspected.</param>
+    /// <param name="Peak">Largest working set, MB.</param>
+    sealed record Measured(int Files, double Whole, double Reading, double Peak, double Allocated, Floor Floor);
+
+    sealed class Stages : IProgress<CompileStage>
+    {
+        readonly Stopwatch clock = Stopwatch.StartNew();
+
+        public double Reading { get; private set; }
+
+        public void Report(CompileStage value)
+        {
+            if (value == CompileStage.Writing) Reading = clock.Elapsed.TotalSeconds;
+        }
+    }
+}

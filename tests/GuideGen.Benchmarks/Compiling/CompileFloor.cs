@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using System.Diagnostics;
+using System.Text;
+using GuideGen.Search;
+using Markdig;
+using Scriban;
+using YamlDotNet.Core;
+
+namespace GuideGen.Benchmarks.Compiling;
+
+/// <summary>Seconds of one thread for what no compile can leave out.</summary>
+sealed record Floor(double Read, double Markdown, double Yaml, double Template, double Index, double Write)
+{
+    public double Sum => Read + Markdown + Yaml + Template + Index + Write;
+}
+
+/// <summary>
+/// The least a compile has to do, by the same libraries and without a rule, a link or a computation: read the files, Markdown to
+/// HTML, YAML to events, each page through a template of few holes, the search index, and write as many bytes as the site has.
+/// </summary>
+static class CompileFloor
+{
+    const string Fence = "---\n";
+
+    public static Floor Of(string guide, string site)
+    {
+        var sizes = new DirectoryInfo(site).EnumerateFiles("*", SearchOption.AllDirectories).Select(f => (int)f.Length).ToList();
+        var target = Directory.CreateDirectory(site + "-floor").FullName;
+        var (texts, read) = Timed(() => Directory.EnumerateFiles(guide, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText).ToList());
+        var pages = texts.Where(t => t.StartsWith(Fence, StringComparison.Ordinal)).Select(t => t[(t.IndexOf(Fence, Fence.Length, StringComparison.Ordinal) + Fence.Length)..]).ToList();
+        var pipeline = new MarkdownPipelineBuilder().UsePipeTables().Build();
+        var (bodies, markdown) = Timed(() => pages.ConvertAll(p => Markdown.ToHtml(p, pipeline)));
+        var (_, yaml) = Timed(() => texts.Sum(Events));
+        var page = Template.Parse(new string('x', 4_000) + "<title>{{ title }}</title>{{ for i in links }}<a href=\"{{ i }}\">{{ i }}</a>{{ end }}<main>{{ body }}</main>");
+        var links = Enumerable.Range(0, 40).Select(i => $"faults/fault-{i}.html").ToArray();
+        var (_, template) = Timed(() => bodies.Sum(b => page.Render(new { title = "A page", links, body = b }).Length));
+        var documents = pages.Select((p, i) => new SearchDocument($"faults/{i}.html", $"Page {i}", [], p[..Math.Min(100, p.Length)], p)).ToImmutableArray();
+        var (_, index) = Timed(() => SearchDocument.Index(documents));
+        var bytes = Encoding.UTF8.GetBytes(new string('x', sizes.Max()));
+        var (_, write) = Timed(() => sizes.Select((size, i) => Put(Path.Combine(target, $"{i}"), bytes.AsSpan(0, size))).Count());
+        return new(read, markdown, yaml, template, index, write);
+    }
+
+    static (T Made, double Seconds) Timed<T>(Func<T> make)
+    {
+        var clock = Stopwatch.StartNew();
+        return (make(), clock.Elapsed.TotalSeconds);
+    }
+
+    static int Events(string text)
+    {
+        var end = text.StartsWith(Fence, StringComparison.Ordinal) ? text.IndexOf(Fence, Fence.Length, StringComparison.Ordinal) : text.Length;
+        var parser = new Parser(new StringReader(text[..end]));
+        var count = 0;
+        while (parser.MoveNext()) count++;
+        return count;
+    }
+
+    static bool Put(string path, ReadOnlySpan<byte> bytes)
+    {
+        File.WriteAllBytes(path, bytes);
+        return true;
+    }
+}
