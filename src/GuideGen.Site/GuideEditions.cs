@@ -36,7 +36,7 @@ public sealed record GuideEditions(ImmutableArray<GuideEdition> All)
     /// <summary>The whole site, ready to be drawn.</summary>
     public EditionFiles Draw(IGuideFiles files)
     {
-        var plans = SitePlan.Make([.. All.Select(e => e.Reading.Guide)]);
+        var plans = SitePlan.Make([.. All.Select(e => (e.Reading.Guide, e.Reading.Weights!))]);
         return new EditionFiles([.. All.Select((e, i) => new SiteRenderer(plans[i], e.Look.Theme))], files);
     }
 }

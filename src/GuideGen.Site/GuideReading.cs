@@ -4,6 +4,7 @@ using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Trees;
+using GuideGen.Site.Weighing;
 
 namespace GuideGen.Site;
 
@@ -12,15 +13,22 @@ namespace GuideGen.Site;
 /// <param name="Findings">The rules look at built trees as at written ones.</param>
 public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Findings)
 {
+    /// <summary>Null where there are errors.</summary>
+    public GuideWeights? Weights { get; init; }
+
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
     public static GuideReading Of(LoadedGuide loaded, DateOnly? today = null)
     {
-        var written = new GuideReading(loaded.Guide, GuideInspector.Inspect(loaded, today));
+        var apartFromTrees = GuideInspector.InspectAllButTrees(loaded.Guide, today);
+        var written = new GuideReading(loaded.Guide, GuideInspector.WithTrees(loaded, apartFromTrees));
         if (written.HasErrors) return written;
-        var built = ComputedTrees.Fill(loaded.Guide);
-        return built == loaded.Guide ? written : new GuideReading(built, GuideInspector.Inspect(loaded with { Guide = built }, today));
+        var weights = GuideWeights.Of(loaded.Guide);
+        var built = ComputedTrees.Fill(loaded.Guide, weights);
+        return built == loaded.Guide
+            ? written with { Weights = weights }
+            : new GuideReading(built, GuideInspector.WithTrees(loaded with { Guide = built }, apartFromTrees)) { Weights = weights };
     }
 
     /// <summary>Another edition of a guide that has no errors in its first one.</summary>

@@ -44,6 +44,11 @@ public sealed record CauseRanking(ImmutableArray<RankedCause> Causes)
             .OrderByDescending(h => posterior[h]).ThenBy(h => model.Hypotheses[h].Id, StringComparer.Ordinal),
     ];
 
+    /// <summary>True where one hypothesis stands before another in that order.</summary>
+    internal static bool IsBefore(RankingModel model, double[] posterior, int one, int other) =>
+        posterior[one] > posterior[other]
+        || (posterior[one] == posterior[other] && string.CompareOrdinal(model.Hypotheses[one].Id, model.Hypotheses[other].Id) < 0);
+
     /// <summary>Probabilities in the order of the model's hypotheses.</summary>
     internal static double[] Posterior(RankingModel model, ImmutableArray<EvidenceTerm> terms)
     {

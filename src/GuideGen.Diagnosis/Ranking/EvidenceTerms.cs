@@ -10,8 +10,8 @@ internal static class EvidenceTerms
 {
     public static ImmutableArray<EvidenceTerm> Of(RankingModel model, Answers answers)
     {
-        Dictionary<string, Finding> findings = model.Findings.ToDictionary(f => f.Id, StringComparer.Ordinal);
         HashSet<string> grouped = [.. model.Groups.SelectMany(g => g.Members)];
+        Dictionary<string, Finding> findings = model.Findings.Where(f => grouped.Contains(f.Id)).ToDictionary(f => f.Id, StringComparer.Ordinal);
         return
         [
             .. model.Findings.Where(f => !grouped.Contains(f.Id)).SelectMany(f => Single(f, answers)),

@@ -25,48 +25,27 @@ public sealed record LeaveOneOut(
     double? LogScore,
     ImmutableArray<ReliabilityBin> Reliability)
 {
-    const int Bins = 10;
+    internal const int Bins = 10;
 
     /// <param name="cases">Confirmed cases.</param>
     /// <param name="fit">Makes the model from the cases that are left.</param>
     public static LeaveOneOut Of(
         ImmutableArray<SolvedCase> cases, Func<IReadOnlyCollection<SolvedCase>, RankingModel> fit) =>
-        OfEach(cases, i => fit(cases.RemoveAt(i)));
+        Of([.. cases.Select((c, i) => RankingTrial.Of(c, fit(cases.RemoveAt(i))))]);
 
-    /// <param name="cases">Confirmed cases.</param>
-    /// <param name="without">Makes the model that has not seen the case of an index; it may leave out what that case does not answer.</param>
-    public static LeaveOneOut OfEach(ImmutableArray<SolvedCase> cases, Func<int, RankingModel> without)
+    public static LeaveOneOut Of(ImmutableArray<RankingTrial> trials) => new(
+        new(trials.Count(t => t.Place == 0), trials.Length),
+        new(trials.Count(t => t.Place < 3), trials.Length),
+        trials.IsEmpty ? null : trials.Average(t => t.Brier),
+        trials.IsEmpty ? null : trials.Average(t => t.Log),
+        [.. Enumerable.Range(0, Bins).Select(b => Bin(trials, b))]);
+
+    static ReliabilityBin Bin(ImmutableArray<RankingTrial> trials, int bin)
     {
-        ImmutableArray<Trial> trials = [.. cases.Select((c, i) => Try(c, without(i)))];
+        int count = trials.Sum(t => t.Counts[bin]);
         return new(
-            new(trials.Count(t => t.Place == 0), trials.Length),
-            new(trials.Count(t => t.Place < 3), trials.Length),
-            trials.IsEmpty ? null : trials.Average(t => Scores.Brier(t.Stated, t.Place)),
-            trials.IsEmpty ? null : trials.Average(t => Scores.Log(t.Stated, t.Place)),
-            Bin(trials));
-    }
-
-    // Sorted by rank, so the place of the truth is its index.
-    sealed record Trial(double[] Stated, int Place);
-
-    static Trial Try(SolvedCase solved, RankingModel model)
-    {
-        double[] stated = CauseRanking.Posterior(model, EvidenceTerms.Of(model, solved.Answers));
-        int[] order = CauseRanking.Order(model, stated);
-        string truth = model.Hypotheses.Any(h => h.Id == solved.Cause) ? solved.Cause : WeightedCause.SomethingElse;
-        return new([.. order.Select(h => stated[h])], Array.FindIndex(order, h => model.Hypotheses[h].Id == truth));
-    }
-
-    static ImmutableArray<ReliabilityBin> Bin(ImmutableArray<Trial> trials)
-    {
-        var stated = trials.SelectMany(t => t.Stated.Select((p, place) => (Probability: p, True: place == t.Place)))
-            .ToLookup(s => Math.Min((int)(s.Probability * Bins), Bins - 1));
-        return
-        [
-            .. Enumerable.Range(0, Bins).Select(b => new ReliabilityBin(
-                new((double)b / Bins, (double)(b + 1) / Bins),
-                stated[b].Any() ? stated[b].Average(s => s.Probability) : null,
-                new(stated[b].Count(s => s.True), stated[b].Count()))),
-        ];
+            new((double)bin / Bins, (double)(bin + 1) / Bins),
+            count == 0 ? null : trials.Sum(t => t.Sums[bin]) / count,
+            new(trials.Count(t => t.TruthBin == bin), count));
     }
 }

@@ -14,7 +14,7 @@ internal sealed record BranchShares(double[][] Shares, bool[] Assumed)
         bool[] assumed = new bool[causes.Length];
         for (int c = 0; c < causes.Length; c++)
         {
-            double?[] stated = [.. step.Branches.Select(b => Stated(b, causes[c].Id))];
+            double?[] stated = [.. step.Branches.Select(b => b.Chances?.Of(causes[c].Id))];
             bool[] leads = [.. step.Branches.Select(b => leavesBelow[b.Next].Contains(causes[c].Id))];
             assumed[c] = Complete(stated, leads);
             for (int b = 0; b < shares.Length; b++)
@@ -23,9 +23,6 @@ internal sealed record BranchShares(double[][] Shares, bool[] Assumed)
 
         return new(shares, assumed);
     }
-
-    static double? Stated(TreeBranch branch, string cause) =>
-        branch.Chances.TryGetValue(cause, out double chance) ? chance : null;
 
     /// <summary>Fills what is not stated with the rest and scales the whole to 1; true when there was something to guess.</summary>
     static bool Complete(double?[] stated, bool[] leads)

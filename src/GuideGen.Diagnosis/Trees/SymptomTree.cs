@@ -19,13 +19,14 @@ public sealed record TreeLeaf(string Id, string? Cause) : TreeNode(Id);
 
 /// <param name="Answer">Its words, or the outcome's id; unique within the step.</param>
 /// <param name="Next">Id of the node it leads to.</param>
-/// <param name="Chances">How likely a vehicle with this cause takes this branch; a cause not in it is not stated.</param>
-public sealed record TreeBranch(string Answer, string Next, ImmutableDictionary<string, double> Chances)
+/// <param name="Chances">How likely a vehicle takes this branch, by its cause; null where nothing is stated.</param>
+public sealed record TreeBranch(string Answer, string Next, CauseChances? Chances = null);
+
+/// <summary>A row of likelihoods and the place of each cause in it; many rows share the places.</summary>
+public sealed record CauseChances(IReadOnlyDictionary<string, int> Places, ImmutableArray<double> Row)
 {
-    public TreeBranch(string answer, string next)
-        : this(answer, next, ImmutableDictionary<string, double>.Empty)
-    {
-    }
+    /// <summary>Null for a cause that has no place.</summary>
+    public double? Of(string cause) => Places.TryGetValue(cause, out int place) ? Row[place] : null;
 }
 
 /// <summary>An authored walk from a symptom to a cause, trees that it joins already put in.</summary>

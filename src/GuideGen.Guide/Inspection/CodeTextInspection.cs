@@ -33,8 +33,9 @@ sealed class CodeTextInspection : IInspection
         }
     }
 
-    /// <summary>Only what is surely meant as a code; the bytes of a raw answer are shown as they are.</summary>
+    /// <summary>Only what is surely meant as a code, which no text without a digit is; the bytes of a raw answer are shown as they are.</summary>
     static IEnumerable<Finding> Loose(SourceSpan text) =>
+        !text.Source.Text.AsSpan(text.Start, text.Length).ContainsAnyInRange('0', '9') ? [] :
         from find in CodeReader.Read(text.Written, ReadingPlace.FreeText).Finds
         let code = find.Code.ToString()
         where find.Certainty != Certainty.Guess && char.IsLetter(find.Written[0]) && !find.Written.StartsWith(code, StringComparison.Ordinal)

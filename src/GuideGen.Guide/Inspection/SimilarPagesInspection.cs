@@ -38,7 +38,7 @@ sealed class SimilarPagesInspection : IInspection
     static HashSet<ulong> PhrasesOf(IGuideEntry entry)
     {
         var words = Words.In(entry.Origin.Source, entry.Origin.Body.Runs.Where(r => !r.IsHeading));
-        var phrases = new HashSet<ulong>();
+        var phrases = new HashSet<ulong>(words.Count);
         for (var i = 0; i + PhraseWords <= words.Count; i++) phrases.Add(Hash(words, i));
         return phrases;
     }

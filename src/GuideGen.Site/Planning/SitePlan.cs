@@ -13,12 +13,12 @@ namespace GuideGen.Site.Planning;
 /// <summary>The fourth stage: which pages exist, where they stand and how they hang together.</summary>
 public sealed class SitePlan
 {
-    SitePlan(GuideContent guide, ImmutableArray<TroubleCode> codes)
+    SitePlan(GuideContent guide, GuideWeights weights, ImmutableArray<TroubleCode> codes)
     {
         Guide = guide;
         Folder = FolderOf(guide, guide.Settings.Language.Value);
         Cleaner = guide.Settings.Html.IsEmpty ? null : new HtmlCleaner(guide.Settings.Html.Select(h => h.Value));
-        Weights = GuideWeights.Of(guide);
+        Weights = weights;
         Links = new LinkTable(guide);
         Codes = codes;
         Groups = CodeGroup.All(Codes);
@@ -59,13 +59,13 @@ public sealed class SitePlan
 
     public ImmutableArray<PlannedPage> Pages { get; }
 
-    public static SitePlan Make(GuideContent guide) => Make([guide])[0];
+    public static SitePlan Make(GuideContent guide) => Make([(guide, GuideWeights.Of(guide))])[0];
 
     /// <summary>The plans of all editions of a guide: each has the same pages as the others.</summary>
-    public static ImmutableArray<SitePlan> Make(ImmutableArray<GuideContent> editions)
+    public static ImmutableArray<SitePlan> Make(ImmutableArray<(GuideContent Guide, GuideWeights Weights)> editions)
     {
-        ImmutableArray<TroubleCode> codes = [.. editions.SelectMany(CodeUses.All).Distinct().Order()];
-        return [.. editions.Select(e => new SitePlan(e, codes))];
+        ImmutableArray<TroubleCode> codes = [.. editions.SelectMany(e => CodeUses.All(e.Guide)).Distinct().Order()];
+        return [.. editions.Select(e => new SitePlan(e.Guide, e.Weights, codes))];
     }
 
     /// <param name="language">Language tag of an edition.</param>

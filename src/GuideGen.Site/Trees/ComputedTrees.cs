@@ -9,11 +9,11 @@ namespace GuideGen.Site.Trees;
 /// <summary>Builds the trees that ask for it, from their checks, questions and faults.</summary>
 public static class ComputedTrees
 {
-    /// <param name="guide">Without errors; its weights do not depend on the trees.</param>
-    public static GuideContent Fill(GuideContent guide)
+    /// <param name="guide">Without errors.</param>
+    /// <param name="weights">Of the same guide: they do not depend on the trees.</param>
+    public static GuideContent Fill(GuideContent guide, GuideWeights weights)
     {
         if (!guide.Trees.All.Any(t => t.IsUnbuilt)) return guide;
-        var weights = GuideWeights.Of(guide);
         return guide with { Trees = new Shelf<Tree>(guide.Trees.All.Select(t => t.IsUnbuilt ? Build(guide, weights, t) : t)) };
     }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using GuideGen.Diagnosis;
 using GuideGen.Diagnosis.Trees;
 using GuideGen.Guide.Model;
@@ -15,8 +14,6 @@ sealed class JoinedTree(GuideContent guide, GuideWeights weights, string? varian
 {
     /// <summary>The answer of somebody who cannot tell; it can be no outcome of a check.</summary>
     public const string CannotTell = "cannot-tell";
-
-    readonly ImmutableDictionary<string, double> none = weights.Fitted.Hypotheses.ToImmutableDictionary(h => h.Id, _ => 0.0, StringComparer.Ordinal);
 
     /// <summary>False for the figures of the checks alone.</summary>
     public bool QuestionsTakeTime { get; init; } = true;
@@ -73,7 +70,7 @@ sealed class JoinedTree(GuideContent guide, GuideWeights weights, string? varian
         }
 
         // Nobody knows how many owners cannot tell: the figures are for one who can.
-        if (branch.CannotTell is { } way) yield return new TreeBranch(CannotTell, Target(tree, way.Value), none);
+        if (branch.CannotTell is { } way) yield return new TreeBranch(CannotTell, Target(tree, way.Value), weights.NoChance);
     }
 
     string Target(Tree tree, string step)
@@ -87,6 +84,5 @@ sealed class JoinedTree(GuideContent guide, GuideWeights weights, string? varian
         return NameOf(tree, step);
     }
 
-    ImmutableDictionary<string, double> Chances(BranchNode branch, string answer) =>
-        branch is DoNode step ? weights.Chances(step.Check.Value, answer) : ImmutableDictionary<string, double>.Empty;
+    CauseChances? Chances(BranchNode branch, string answer) => branch is DoNode step ? weights.Chances(step.Check.Value, answer) : null;
 }

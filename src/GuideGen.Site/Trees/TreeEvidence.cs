@@ -52,7 +52,6 @@ public sealed class TreeEvidences(GuideContent guide, GuideWeights weights)
     const double MinutesPerMoney = 60 / 20.0;
 
     readonly CostScale scale = CostScale.MinutesOnly;
-    readonly Dictionary<string, int> places = weights.Fitted.Hypotheses.Select((h, i) => (h.Id, i)).ToDictionary(h => h.Id, h => h.i, StringComparer.Ordinal);
 
     /// <summary>One row for each variant that the tree is about and that can have the symptom.</summary>
     public ImmutableArray<TreeEvidence> Of(Tree tree) => [.. VariantsOf(tree).Select(v => Of(tree, v)).OfType<TreeEvidence>()];
@@ -108,7 +107,7 @@ public sealed class TreeEvidences(GuideContent guide, GuideWeights weights)
         return new TreeStopping(StoppingPlans.Best(new StoppingProblem(causes, checks, weights.Fitted.Setups, wrong, scale)), wrong);
     }
 
-    Diagnosis.Outcome For(Diagnosis.Outcome outcome, ImmutableArray<WeightedCause> causes) => outcome with { Likelihoods = [.. causes.Select(c => outcome.Likelihoods[places[c.Id]])] };
+    Diagnosis.Outcome For(Diagnosis.Outcome outcome, ImmutableArray<WeightedCause> causes) => outcome with { Likelihoods = [.. causes.Select(c => outcome.Likelihoods[weights.Places[c.Id]])] };
 
     /// <summary>Own hours, parts and consumables of the repair; nothing for a cause that the guide does not know.</summary>
     double RepairMinutes(string fault)

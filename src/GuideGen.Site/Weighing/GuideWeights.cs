@@ -1,9 +1,11 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Diagnosis;
 using GuideGen.Diagnosis.Evidence;
 using GuideGen.Diagnosis.Proof;
 using GuideGen.Diagnosis.Ranking;
+using GuideGen.Diagnosis.Trees;
 using GuideGen.Guide.Model;
 
 namespace GuideGen.Site.Weighing;
@@ -17,7 +19,8 @@ public sealed class GuideWeights
     readonly GuideContent guide;
     readonly Lazy<FrozenDictionary<string, RankingModel>> byVariant;
     readonly Lazy<double> worth;
-    readonly Lazy<FrozenDictionary<(string Check, string Outcome), ImmutableDictionary<string, double>>> chances;
+    readonly Lazy<FrozenDictionary<(string Check, string Outcome), CauseChances>> chances;
+    readonly ConcurrentDictionary<(string Symptom, string? Variant), ImmutableArray<WeightedCause>> causes = new();
 
     GuideWeights(GuideContent guide)
     {
@@ -32,10 +35,12 @@ public sealed class GuideWeights
         worth = new(() => Pooling.ChooseWorth(
             Authored.Hypotheses.ToDictionary(h => h.Id, h => h.Prior),
             [.. guide.Vehicle.Variants.Select(v => CountsOf(v.Key.Value))]));
+        Places = Fitted.Hypotheses.Select((h, i) => (h.Id, i)).ToFrozenDictionary(h => h.Id, h => h.i, StringComparer.Ordinal);
+        NoChance = new CauseChances(Places, [.. Fitted.Hypotheses.Select(_ => 0.0)]);
         chances = new(() => (
             from check in Fitted.Checks
             from outcome in check.Outcomes
-            select KeyValuePair.Create((check.Id, outcome.Id), Fitted.Hypotheses.Zip(outcome.Likelihoods).ToImmutableDictionary(c => c.First.Id, c => c.Second, StringComparer.Ordinal))).ToFrozenDictionary());
+            select KeyValuePair.Create((check.Id, outcome.Id), new CauseChances(Places, outcome.Likelihoods))).ToFrozenDictionary());
         byVariant = new(() => guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => ForVariant(v.Key.Value)));
     }
 
@@ -66,16 +71,25 @@ public sealed class GuideWeights
     /// <param name="variant">A slug of vehicle.yml; null for any variant.</param>
     public RankingModel Model(string? variant) => variant is null ? Fitted : byVariant.Value[variant];
 
+    /// <summary>The place of each hypothesis in the rows of the models.</summary>
+    public FrozenDictionary<string, int> Places { get; }
+
     /// <summary>How likely a check has an outcome under each cause.</summary>
-    public ImmutableDictionary<string, double> Chances(string check, string outcome) => chances.Value[(check, outcome)];
+    public CauseChances Chances(string check, string outcome) => chances.Value[(check, outcome)];
+
+    /// <summary>What no cause ever leads to.</summary>
+    public CauseChances NoChance { get; }
 
     /// <summary>The causes of a symptom, from the faults that list it and something else; they sum to 1. Likeliest first.</summary>
-    public ImmutableArray<WeightedCause> CausesOf(string symptom, string? variant = null)
+    public ImmutableArray<WeightedCause> CausesOf(string symptom, string? variant = null) =>
+        causes.GetOrAdd((symptom, variant), sign => RankedCauses(sign.Symptom, sign.Variant));
+
+    ImmutableArray<WeightedCause> RankedCauses(string symptom, string? variant)
     {
         var listed = guide.Faults.All.Where(f => f.Symptoms.Any(s => s.Key.Value == symptom)).Select(f => f.Origin.Slug).Append(WeightedCause.SomethingElse).ToHashSet();
-        var causes = CauseRanking.Of(Model(variant), Answers.Nothing.With(symptom, true)).Causes.Where(c => listed.Contains(c.Id) && c.Probability > 0).ToList();
-        var sum = causes.Sum(c => c.Probability);
-        return [.. causes.Select(c => new WeightedCause(c.Id, c.Probability / sum))];
+        var ranked = CauseRanking.Of(Model(variant), Answers.Nothing.With(symptom, true)).Causes.Where(c => listed.Contains(c.Id) && c.Probability > 0).ToList();
+        var sum = ranked.Sum(c => c.Probability);
+        return [.. ranked.Select(c => new WeightedCause(c.Id, c.Probability / sum))];
     }
 
     /// <summary>How many cases all variants together weigh as in the shares of one variant.</summary>

@@ -22,10 +22,10 @@ public sealed class SelfTest
             v => v.Key.Value,
             v => guide.Faults.All.Where(f => !GuideWeights.Fits(f, v.Key.Value)).Select(f => f.Origin.Slug).ToHashSet());
         var variants = guide.Cases.ToDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal);
-        ByAuthor = LeaveOneOut.OfEach(WithoutChecks(weights.Cases), i => ForVariant(weights.Authored.Reduced(weights.Cases[i].Answers), variants[weights.Cases[i].Id], []));
-        ImmutableArray<RankingModel> unseen = [.. weights.Cases.Select(c => Without(c, variants))];
-        BySigns = LeaveOneOut.OfEach(WithoutChecks(weights.Cases), i => unseen[i]);
-        WithChecks = LeaveOneOut.OfEach(weights.Cases, i => unseen[i]);
+        ByAuthor = LeaveOneOut.Of([.. weights.Cases.AsParallel().AsOrdered().Select(c => RankingTrial.Of(WithoutChecks(c), ForVariant(weights.Authored.Reduced(c.Answers), variants[c.Id], [])))]);
+        ImmutableArray<(RankingTrial BySigns, RankingTrial WithChecks)> unseen = [.. weights.Cases.AsParallel().AsOrdered().Select(c => Unseen(c, Without(c, variants)))];
+        BySigns = LeaveOneOut.Of([.. unseen.Select(t => t.BySigns)]);
+        WithChecks = LeaveOneOut.Of([.. unseen.Select(t => t.WithChecks)]);
     }
 
     public static SelfTest Of(GuideContent guide, GuideWeights weights) => new(guide, weights);
@@ -39,8 +39,11 @@ public sealed class SelfTest
     /// <summary>With the outcomes of the checks that the cases state as well.</summary>
     public LeaveOneOut WithChecks { get; }
 
-    static ImmutableArray<Diagnosis.Ranking.SolvedCase> WithoutChecks(ImmutableArray<Diagnosis.Ranking.SolvedCase> cases) =>
-        [.. cases.Select(c => c with { Answers = c.Answers with { Outcomes = Answers.Nothing.Outcomes } })];
+    static (RankingTrial BySigns, RankingTrial WithChecks) Unseen(Diagnosis.Ranking.SolvedCase one, RankingModel model) =>
+        (RankingTrial.Of(WithoutChecks(one), model), RankingTrial.Of(one, model));
+
+    static Diagnosis.Ranking.SolvedCase WithoutChecks(Diagnosis.Ranking.SolvedCase one) =>
+        one with { Answers = one.Answers with { Outcomes = Answers.Nothing.Outcomes } };
 
     /// <summary>Only what the case answers is fitted: the rest of the model says nothing about it.</summary>
     RankingModel Without(Diagnosis.Ranking.SolvedCase one, Dictionary<string, string> variants)

@@ -3,6 +3,7 @@ using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Tests.Compiling;
 using GuideGen.Site.Trees;
+using GuideGen.Site.Weighing;
 
 namespace GuideGen.Site.Tests.Weighing;
 
@@ -82,7 +83,7 @@ public sealed class ComputedTreeTests
         var path = $"content/trees/{slug}.yml";
         var files = Guides.Open(Guides.Demo);
         var loaded = GuideLoader.Load(new Overlay(files, path, Encoding.UTF8.GetBytes(text.Replace("without: [inflator]", "without: [\"inflator with regulator and gauge\"]", StringComparison.Ordinal))));
-        return ComputedTrees.Fill(loaded.Guide).Trees.Find(slug)!;
+        return ComputedTrees.Fill(loaded.Guide, GuideWeights.Of(loaded.Guide)).Trees.Find(slug)!;
     }
 
     static IEnumerable<List<string>> Walks(Tree tree, string name, List<string> before)

@@ -1,0 +1,53 @@
+namespace GuideGen.Diagnosis.Ranking;
+
+/// <summary>One case ranked by a model that has not seen it. Of what the model stated only the sums are kept, since a guide has many cases.</summary>
+public sealed class RankingTrial
+{
+    readonly double[] sums = new double[LeaveOneOut.Bins];
+    readonly int[] counts = new int[LeaveOneOut.Bins];
+
+    RankingTrial(RankingModel model, double[] stated, int truth)
+    {
+        foreach (double probability in stated)
+        {
+            sums[BinOf(probability)] += probability;
+            counts[BinOf(probability)]++;
+        }
+
+        TruthBin = BinOf(stated[truth]);
+        Place = Enumerable.Range(0, stated.Length).Count(h => CauseRanking.IsBefore(model, stated, h, truth));
+        (Brier, Log) = (Scores.Brier(stated, truth), Scores.Log(stated, truth));
+    }
+
+    /// <param name="solved">A confirmed case.</param>
+    /// <param name="model">Made without it; it may leave out what the case does not answer.</param>
+    public static RankingTrial Of(SolvedCase solved, RankingModel model)
+    {
+        double[] stated = CauseRanking.Posterior(model, EvidenceTerms.Of(model, solved.Answers));
+        int truth = IndexOf(model, solved.Cause) is var own and >= 0 ? own : IndexOf(model, WeightedCause.SomethingElse);
+        return new(model, stated, truth);
+    }
+
+    /// <summary>How many causes stood before the true one.</summary>
+    public int Place { get; }
+
+    internal double Brier { get; }
+
+    internal double Log { get; }
+
+    internal int TruthBin { get; }
+
+    internal ReadOnlySpan<double> Sums => sums;
+
+    internal ReadOnlySpan<int> Counts => counts;
+
+    static int BinOf(double probability) => Math.Min((int)(probability * LeaveOneOut.Bins), LeaveOneOut.Bins - 1);
+
+    static int IndexOf(RankingModel model, string id)
+    {
+        for (int h = 0; h < model.Hypotheses.Length; h++)
+            if (model.Hypotheses[h].Id == id)
+                return h;
+        return -1;
+    }
+}
