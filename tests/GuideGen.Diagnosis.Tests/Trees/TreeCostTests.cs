@@ -195,7 +195,7 @@ public sealed class TreeCostTests
         new(id, id, new(minutes), [.. setups], [.. answers.Select(a => new TreeBranch(a.Answer, a.Next))]);
 
     static TreeBranch Branch(string answer, string next, params (string Cause, double Chance)[] chances) =>
-        new(answer, next, chances.ToImmutableDictionary(c => c.Cause, c => c.Chance));
+        new(answer, next, ChanceRow.Of(chances));
 
     static TreeLeaf Leaf(string cause) => new(cause, cause);
 }

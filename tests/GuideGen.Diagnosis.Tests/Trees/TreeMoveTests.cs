@@ -70,5 +70,5 @@ public sealed class TreeMoveTests
         []);
 
     static TreeBranch Branch(string answer, string next, string cause, double chance) => new(
-        answer, next, Causes.ToImmutableDictionary(c => c.Id, c => c.Id == cause ? chance : 1 - chance));
+        answer, next, ChanceRow.Of([.. Causes.Select(c => (c.Id, c.Id == cause ? chance : 1 - chance))]));
 }
