@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using GuideGen.Testing;
 
 namespace GuideGen.Tests;
@@ -83,6 +82,78 @@ public sealed class DraftTests : IDisposable
         Assert.DoesNotContain(Directory.EnumerateFiles(temp.PathTo("guide", "content", "cases")), f => f.Contains("unheard", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void What_is_wrong_with_a_sent_case_is_said_of_the_file_that_was_sent()
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+        temp.Write(Path.Combine("guide", "sent.yml"), "date: 2022-03-01\nvariant: d20\ndistance: 90000\nfound: a-fault-unheard-of\nproof: { cleared: true }\n");
+
+        var run = Tool.Run(temp.PathTo("guide"), "draft", "case", "--from", "sent.yml");
+
+        Assert.StartsWith("sent.yml(4,8): error name-unknown", run.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("fault", "  # tools: ", "  tools: ")]
+    [InlineData("fault", "# hazards: ", "hazards: ")]
+    [InlineData("case", "# codes: ", "codes: ")]
+    public void A_key_that_is_taken_as_the_draft_has_it_is_a_blank(string kind, string commented, string taken)
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+        Tool.Run(temp.PathTo("guide"), "draft", kind, "A new one");
+        var path = Directory.EnumerateFiles(temp.PathTo("guide", "content"), "a-new-one.*", SearchOption.AllDirectories).Single();
+        var before = Blanks();
+        Assert.Contains("\n" + commented, File.ReadAllText(path), StringComparison.Ordinal);
+        File.WriteAllText(path, File.ReadAllText(path).Replace("\n" + commented, "\n" + taken, StringComparison.Ordinal));
+
+        Assert.True(Blanks() > before);
+
+        int Blanks() => Tool.Run(temp.PathTo("guide"), "inspect").Out.Split(": error blank-left").Length - 1;
+    }
+
+    [Fact]
+    public void The_help_of_a_section_is_no_text_for_a_reader()
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+        Tool.Run(temp.PathTo("guide"), "draft", "part", "Hose clip");
+        var path = temp.PathTo("guide", "content", "parts", "hose-clip.md");
+        File.WriteAllText(path, File.ReadAllText(path).Replace("____ ", "", StringComparison.Ordinal));
+
+        Assert.Contains($"({Line(path)},1): error blank-left", Tool.Run(temp.PathTo("guide"), "inspect").Out, StringComparison.Ordinal);
+
+        static string Line(string file) => (File.ReadAllLines(file).ToList().FindIndex(l => l.StartsWith("Say how to find it", StringComparison.Ordinal)) + 1).ToString(CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public void A_draft_names_what_its_author_may_name_and_has_schemas_beside_it()
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+        Directory.Delete(temp.PathTo("guide", ".schemas"), true);
+
+        Tool.Run(temp.PathTo("guide"), "draft", "fault", "Intercooler cracked");
+
+        var page = temp.PathTo("guide", "content", "faults", "intercooler-cracked.md");
+        var text = File.ReadAllText(page);
+        Assert.Matches(@"the name of a system\. Names to use: [a-z, -]*\bair\b", text);
+        Assert.Matches(@"names of hazards\. Names to use: [a-z0-9, -]*\bhot-parts\b", text);
+        Assert.Contains("always counts as 0.95, usually counts as 0.75, sometimes counts as 0.35, rarely counts as 0.08.", text, StringComparison.Ordinal);
+        var schema = text.Split("$schema=")[1].Split('\n')[0];
+        Assert.True(File.Exists(Path.Combine(Path.GetDirectoryName(page)!, schema)));
+    }
+
+    [Fact]
+    public void An_answer_that_would_be_an_error_is_asked_for_again()
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+        using var input = new StringReader("It hisses\nloudly\nhear\n\n\n");
+        using var output = new StringWriter(CultureInfo.InvariantCulture);
+
+        new CommandLine(Terminal.Of(input, output, output, isPiped: false), temp.PathTo("guide")).Run(["draft", "symptom", "A hiss"]);
+
+        Assert.Contains("> 'loudly' is not ", output.ToString(), StringComparison.Ordinal);
+        Assert.Contains("\nsense: hear\n", File.ReadAllText(temp.PathTo("guide", "content", "symptoms", "a-hiss.md")), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("draft", "case")]
     [InlineData("draft", "case", "a name", "--from", "sent.yml")]
@@ -161,17 +232,17 @@ public sealed class DraftTests : IDisposable
         Assert.Contains("\nwhere: At both ends\n", text, StringComparison.Ordinal);
     }
 
+    /// <summary>Keys behind a # stay; the help of a section goes with its blank.</summary>
     static string Fill(string drafted, string[] words)
     {
-        var filled = new StringBuilder();
         var next = 0;
-        var parts = drafted.Split("____");
-        for (var i = 0; i < parts.Length; i++)
-        {
-            filled.Append(parts[i]);
-            if (i < parts.Length - 1) filled.Append(next < words.Length ? words[next++] : "So it is:");
-        }
+        return string.Join('\n', drafted.Split('\n').Select(l => l.TrimStart().StartsWith("# ", StringComparison.Ordinal) ? l : FillLine(l)));
 
-        return filled.ToString();
+        string FillLine(string line)
+        {
+            if (line.StartsWith("____ ", StringComparison.Ordinal)) return "So it is: looked at and understood.";
+            var parts = line.Split("____");
+            return parts[0] + string.Concat(parts.Skip(1).Select(p => words[next++] + p));
+        }
     }
 }

@@ -94,7 +94,7 @@ sealed class FileReading(IGuideFiles files, string path)
         var isText = SourceDecoder.TryDecode(bytes, out var text);
         var source = new SourceText(file, text);
         var objection = Objection(source, isText);
-        if (objection is null && source.Text.Contains(Inspection.Blanks.Marker, StringComparison.Ordinal)) Findings.AddRange(Inspection.Blanks.In(source));
+        if (objection is null) Findings.AddRange(Inspection.Blanks.In(source));
         if (objection is not null) Findings.Add(objection);
         return objection is null ? source : null;
     }

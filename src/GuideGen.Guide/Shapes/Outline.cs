@@ -10,7 +10,14 @@ public abstract record Outline(string Expected);
 /// <param name="Constraint">A JSON Schema (2020-12) that allows the same values, as text.</param>
 /// <param name="Example">A good value as an author writes it.</param>
 /// <param name="IsWording">True for words that readers read, which another language says otherwise; false for facts and names.</param>
-public sealed record ValueOutline(string Expected, string Constraint, string Example, bool IsWording = false) : Outline(Expected);
+public sealed record ValueOutline(string Expected, string Constraint, string Example, bool IsWording = false) : Outline(Expected)
+{
+    /// <summary>Of what it is the name; null if it is no name.</summary>
+    public Model.NameKind? Names { get; init; }
+
+    /// <summary>A sentence more for writers; empty if there is none.</summary>
+    public string Note { get; init; } = "";
+}
 
 public sealed record ListOutline(string Expected, Outline Item, int Fewest) : Outline(Expected);
 

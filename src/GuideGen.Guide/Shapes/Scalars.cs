@@ -15,7 +15,10 @@ public sealed class ScalarShape<T>(string expected, Func<string, (bool IsRead, T
 {
     public override string Expected { get; } = expected;
 
-    public override Outline Outline { get; } = new ValueOutline(expected, constraint, example);
+    /// <summary>A sentence more for writers; empty if there is none.</summary>
+    public string Note { get; init; } = "";
+
+    public override Outline Outline => new ValueOutline(Expected, constraint, example) { Note = Note };
 
     public override bool TryRead(YamlNode node, Binding binding, out Located<T> value)
     {
@@ -78,7 +81,7 @@ public sealed class NameShape(NameKind kind) : Shape<Located<string>>
     public override string Several => $"names of {NameKinds.Word(kind)}s";
 
     public override Outline Outline { get; } = new ValueOutline(
-        $"the name of a {NameKinds.Word(kind)}", """{ "type": ["string", "number", "boolean"] }""", Examples[kind]);
+        $"the name of a {NameKinds.Word(kind)}", """{ "type": ["string", "number", "boolean"] }""", Examples[kind]) { Names = kind };
 
     static readonly Dictionary<NameKind, string> Examples = new()
     {
@@ -160,7 +163,10 @@ public static class Scalars
     public static Shape<Located<Likelihood>> Likelihood { get; } = new ScalarShape<Likelihood>(
         "always, usually, sometimes, rarely or a number from 0 to 1", t => (Model.Likelihood.TryParse(t, out var l), l),
         """{ "anyOf": [{ "enum": ["always", "usually", "sometimes", "rarely"] }, { "type": "number", "minimum": 0, "maximum": 1 }] }""",
-        "usually");
+        "usually")
+    {
+        Note = string.Join(", ", Model.Likelihood.Words.OrderByDescending(w => w.Value).Select(w => string.Create(CultureInfo.InvariantCulture, $"{w.Key} counts as {w.Value}"))) + ".",
+    };
 
     public static Shape<Located<TroubleCode>> Code { get; } = new CodeShape();
 

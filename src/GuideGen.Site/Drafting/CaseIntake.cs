@@ -4,13 +4,21 @@ using GuideGen.Guide.Findings;
 using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Text;
 
 namespace GuideGen.Site.Drafting;
 
 /// <summary>What came of a case that an owner sent.</summary>
 /// <param name="Path">Where it belongs in the guide's folder, with forward slashes; null if it has errors, is there already or is no case.</param>
 /// <param name="Findings">About this case only, as if it stood there.</param>
-public sealed record SentCase(string? Path, ImmutableArray<Finding> Findings);
+public sealed record SentCase(string? Path, ImmutableArray<Finding> Findings)
+{
+    internal string Standing { get; init; } = "";
+
+    /// <summary>The findings as lines of the file that its sender knows, which never stood in the guide.</summary>
+    /// <param name="from">Path of that file.</param>
+    public IEnumerable<Finding> In(string from) => Findings.Select(f => f.Span.Path != Standing ? f : f with { Span = new SourceText(from, f.Span.Source.Text).Span(f.Span.Start, f.Span.Length) });
+}
 
 /// <summary>Takes an owner's case into a guide: read and inspected as every other case is, under a name that is still free.</summary>
 public static class CaseIntake
@@ -28,7 +36,7 @@ public static class CaseIntake
         ImmutableArray<Finding> findings = [.. GuideInspector.Inspect(GuideLoader.Load(files)).Where(f => f.Span.Source.Path == path || IsTwinOf(f, path))];
         // Who sends a case twice by mistake has it counted once.
         var isGood = read is not null && findings.All(f => f.Severity != Severity.Error && f.Rule != Rules.CaseDuplicate);
-        return new SentCase(isGood ? path : null, findings);
+        return new SentCase(isGood ? path : null, findings) { Standing = path };
     }
 
     /// <summary>Checks a case and writes it where it belongs.</summary>
@@ -61,17 +69,5 @@ public static class CaseIntake
         var taken = guide.Paths.ToHashSet(StringComparer.OrdinalIgnoreCase);
         var names = Enumerable.Range(2, taken.Count + 1).Select(i => $"{slug}-{i}").Prepend(slug);
         return names.Select(n => $"{Folder}{n}{NameKinds.Ending(ContentKind.Case)}").First(p => !taken.Contains(p));
-    }
-
-    sealed class AddedFile(IGuideFiles guide, string added, byte[] content) : IGuideFiles
-    {
-        public IReadOnlyList<string> Paths { get; } = [.. guide.Paths.Append(added).Order(StringComparer.Ordinal)];
-
-        public bool TryRead(string path, out byte[] bytes, out string why)
-        {
-            if (path != added) return guide.TryRead(path, out bytes, out why);
-            (bytes, why) = (content, "");
-            return true;
-        }
     }
 }

@@ -14,10 +14,12 @@ public sealed class PageDraft
 
     readonly ContentKind kind;
     readonly FrozenDictionary<string, string> answers;
+    readonly GuideContent guide;
     readonly StringBuilder text = new();
 
-    PageDraft(ContentKind kind, IReadOnlyDictionary<string, string> answers)
+    PageDraft(ContentKind kind, IReadOnlyDictionary<string, string> answers, GuideContent guide)
     {
+        this.guide = guide;
         this.kind = kind;
         this.answers = answers.ToFrozenDictionary();
     }
@@ -26,9 +28,10 @@ public sealed class PageDraft
     public static IEnumerable<IField> Questions(ContentKind kind) => GuideShapes.Of(kind).Fields.Where(f => f.IsRequired && f.Outline is ValueOutline);
 
     /// <param name="answers">By key; a key without an answer becomes a blank.</param>
-    public static string Write(ContentKind kind, IReadOnlyDictionary<string, string> answers)
+    /// <param name="guide">Says which names its author may use.</param>
+    public static string Write(ContentKind kind, IReadOnlyDictionary<string, string> answers, GuideContent guide)
     {
-        var draft = new PageDraft(kind, answers);
+        var draft = new PageDraft(kind, answers, guide);
         if (NameKinds.Ending(kind) == ".md") draft.WritePage();
         else draft.WriteStructure();
         return draft.text.ToString();
@@ -64,7 +67,7 @@ public sealed class PageDraft
         foreach (var field in record.Fields.Except(asked))
         {
             Comment(field, indent);
-            Line($"{indent}# {field.Key}: {DraftExample.Of(field.Outline)}");
+            Line($"{indent}# {field.Key}: {DraftExample.Blank(field.Outline)}");
         }
     }
 
@@ -130,7 +133,11 @@ public sealed class PageDraft
         }
     }
 
-    void Comment(IField field, string indent) => Line($"{indent}# {field.Help} Write {field.Expected}.");
+    void Comment(IField field, string indent)
+    {
+        string[] more = [.. NamesToUse.Of(field.Outline, guide).Select(n => $"Names to use: {n}."), .. NamesToUse.NotesOn(field.Outline)];
+        Line($"{indent}# {string.Join(' ', more.Prepend($"{field.Help} Write {field.Expected}."))}");
+    }
 
     void Line(string line) => text.Append(line.TrimEnd()).Append('\n');
 }

@@ -33,7 +33,7 @@ static class WritingView
             ["word"] = NameKinds.Word(kind),
             ["folder"] = $"content/{NameKinds.Folder(kind)}/",
             ["writing_href"] = view.Links.To(Addresses.Writing),
-            ["keys"] = new ScriptArray(Keys(GuideShapes.Of(kind), "")),
+            ["keys"] = new ScriptArray(Keys(view, GuideShapes.Of(kind), "")),
             ["sections"] = new ScriptArray(SectionPlan.Of(kind).Select(s => new ScriptObject { ["title"] = s.Title, ["help"] = s.Help })),
             ["path"] = path,
             ["text"] = text,
@@ -43,8 +43,8 @@ static class WritingView
     static string TitleOf(ViewContext view, ContentKind kind) => view.Words[$"writing.kinds.{NameKinds.Word(kind)}.title"];
 
     /// <summary>Every key in the order of the page, those of keys within keys behind them.</summary>
-    static IEnumerable<ScriptObject> Keys(RecordOutline record, string within) =>
-        record.Fields.SelectMany(f => Inner(f.Outline).SelectMany(r => Keys(r, $"{within}{f.Key} › ")).Prepend(Key(f, within)));
+    static IEnumerable<ScriptObject> Keys(ViewContext view, RecordOutline record, string within) =>
+        record.Fields.SelectMany(f => Inner(f.Outline).SelectMany(r => Keys(view, r, $"{within}{f.Key} › ")).Prepend(Key(view, f, within)));
 
     static IEnumerable<RecordOutline> Inner(Outline outline) => outline switch
     {
@@ -55,7 +55,7 @@ static class WritingView
         _ => [],
     };
 
-    static ScriptObject Key(IField field, string within) => new()
+    static ScriptObject Key(ViewContext view, IField field, string within) => new()
     {
         ["within"] = within,
         ["key"] = field.Key,
@@ -63,5 +63,7 @@ static class WritingView
         ["help"] = field.Help,
         ["expected"] = field.Expected,
         ["example"] = DraftExample.Of(field.Outline),
+        ["names"] = string.Join("; ", NamesToUse.Of(field.Outline, view.Guide)),
+        ["notes"] = string.Join(' ', NamesToUse.NotesOn(field.Outline)),
     };
 }

@@ -18,10 +18,10 @@ sealed class CaseFiling(Terminal terminal, string folder, string currentFolder)
 
         var taken = CaseIntake.File(folder, System.IO.File.ReadAllBytes(sent));
         var report = new FindingReport(terminal, OutputFormat.Text, "");
-        report.Write(taken.Findings);
+        report.Write(taken.Path is null ? [.. taken.In(from)] : taken.Findings);
         report.Say(taken.Path is not null
             ? $"{taken.Path} is part of the guide now. Read it through before it is published."
-            : $"Nothing was filed: see the lines of {from}, named as the guide would name it.");
+            : $"Nothing was filed. Mend {from} and file it again.");
         return taken.Path is null ? ExitCode.Findings : FindingReport.ExitCodeOf(taken.Findings);
     }
 }

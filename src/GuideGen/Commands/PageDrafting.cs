@@ -3,6 +3,7 @@ using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Shapes;
+using GuideGen.Guide.Text;
 using GuideGen.Site.Drafting;
 
 namespace GuideGen.Commands;
@@ -26,7 +27,7 @@ sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder, st
         }
 
         if (!terminal.IsPiped) Ask(answers);
-        return Write(Path.Combine("content", NameKinds.Folder(kind), slug + NameKinds.Ending(kind)), PageDraft.Write(kind, answers));
+        return Write(Path.Combine("content", NameKinds.Folder(kind), slug + NameKinds.Ending(kind)), PageDraft.Write(kind, answers, GuideLoader.Load(new FolderFiles(folder)).Guide));
     }
 
     string? Objection(string setting)
@@ -42,9 +43,22 @@ sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder, st
         terminal.Out.WriteLine($"An empty answer leaves a blank, {Blanks.Marker}, to fill later.");
         foreach (var field in PageDraft.Questions(kind).Where(f => !answers.ContainsKey(f.Key)))
         {
-            terminal.Out.Write($"{field.Key}: {field.Help} Write {field.Expected}.\n> ");
-            var answer = terminal.In.ReadLine();
-            if (!string.IsNullOrWhiteSpace(answer)) answers[field.Key] = answer.Trim();
+            terminal.Out.WriteLine($"{field.Key}: {field.Help} Write {field.Expected}.");
+            if (Answer(field) is { } answer) answers[field.Key] = answer;
+        }
+    }
+
+    /// <summary>Asks again for as long as the answer would be an error on the page.</summary>
+    string? Answer(IField field)
+    {
+        while (true)
+        {
+            terminal.Out.Write("> ");
+            var answer = terminal.In.ReadLine()?.Trim();
+            if (string.IsNullOrEmpty(answer)) return null;
+            var objection = DraftAnswer.Objections(new FolderFiles(folder), kind, field.Key, answer).FirstOrDefault();
+            if (objection is null) return answer;
+            terminal.Out.WriteLine($"{objection.Message} {objection.Hint}".TrimEnd());
         }
     }
 
@@ -54,7 +68,10 @@ sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder, st
         if (File.Exists(file)) return DraftCommand.Refuse(terminal, $"{path.Replace('\\', '/')} is there already.");
         Directory.CreateDirectory(Path.GetDirectoryName(file)!);
         using (var stream = new FileStream(file, FileMode.CreateNew)) stream.Write(System.Text.Encoding.UTF8.GetBytes(text));
-        var left = text.Split(Blanks.Marker).Length - 1;
+        var schemas = Path.Combine(folder, SchemaCommand.Folder);
+        // The first line of the page sends an editor there.
+        if (!Directory.Exists(schemas)) SchemaCommand.Write(schemas);
+        var left = Blanks.CountIn(new SourceText(path, text));
         terminal.Out.WriteLine($"{path.Replace('\\', '/')} has {left} {(left == 1 ? "blank" : "blanks")} to fill. What is left to do says: {terminal.Call} inspect{(named is null ? "" : " " + named)}");
         return ExitCode.Good;
     }
