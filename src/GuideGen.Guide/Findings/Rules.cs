@@ -31,6 +31,9 @@ public static class Rules
     public static readonly Rule TextNesting = new("text-nesting", Error, "Markdown that is nested too deeply",
         "Lists, quotes or brackets are nested too deeply in this page to be read.", "Write it flatter.");
 
+    public static readonly Rule TextMarks = new("text-marks", Error, "More marks than Markdown can be read with in good time",
+        "There are more than {0}; the page is not read beyond this place.", "Take out stray signs, or part a long table, paragraph or page in two.");
+
     public static readonly Rule SlugForm = new("slug-form", Error, "A file name that cannot be an address",
         "'{0}' cannot be part of an address.", "Use lower-case letters a to z, digits and single hyphens, such as charge-air-hose-split, and no name that some systems reserve.");
 

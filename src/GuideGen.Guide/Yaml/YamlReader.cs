@@ -9,7 +9,7 @@ namespace GuideGen.Guide.Yaml;
 /// <summary>Reads YAML 1.2 into nodes with places, from the event reader of YamlDotNet.</summary>
 /// <remarks>
 /// Anchors, aliases, tags and several documents are refused: nobody needs them in a guide, and they are how
-/// a small file becomes a huge one. Depth and number of nodes are bounded by <see cref="YamlLimits"/>.
+/// a small file becomes a huge one. Depth and number of nodes are bounded by <see cref="GuideLimits"/>.
 /// </remarks>
 public sealed class YamlReader
 {
@@ -103,8 +103,8 @@ public sealed class YamlReader
         AnchorAlias => "an alias",
         NodeEvent { Anchor.IsEmpty: false } => "an anchor",
         NodeEvent node when !node.Tag.IsEmpty && node.Tag.ToString() != "!" => "a tag",
-        _ when depth > YamlLimits.Depth => $"more than {YamlLimits.Depth} levels",
-        _ when ++nodes > YamlLimits.Nodes => $"more than {YamlLimits.Nodes} values",
+        _ when depth > GuideLimits.YamlDepth => $"more than {GuideLimits.YamlDepth} levels",
+        _ when ++nodes > GuideLimits.YamlNodes => $"more than {GuideLimits.YamlNodes} values",
         _ => null,
     };
 
