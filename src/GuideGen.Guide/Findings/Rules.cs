@@ -204,6 +204,9 @@ public static class Rules
     public static readonly Rule ImageKind = new("image-kind", Error, "A picture of a kind that is not used",
         "A file that ends in '{0}' is not a picture that a guide uses.", "Use SVG for drawings, and JPEG, PNG or WebP for photos.");
 
+    public static readonly Rule ImageClash = new("image-clash", Error, "Two picture files that some systems take for one",
+        "'{0}' and '{1}' are one file to some systems.", "Rename one of the two: capital and small letters, and ways to write a letter with its mark, are not told apart everywhere.");
+
     public static readonly Rule ImageUnreadable = new("image-unreadable", Error, "A picture that cannot be read",
         "This is not the picture that its name promises.", "Open it in an image editor and save it anew.");
 

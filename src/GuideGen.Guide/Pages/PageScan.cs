@@ -28,9 +28,9 @@ static partial class PageScan
     }
 
     // The number is that of GuideLimits.Indent.
-    [GeneratedRegex(@"^[ \t>]{201,}[^ \t>\r\n]", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?:^|\r)[ \t>]{201,}[^ \t>\r\n]", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
     private static partial Regex Indented();
 
-    [GeneratedRegex(@"\]:|^[ \t>]*(-+|=+)[ \t]*\r?$", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\]:|(?:^|\r)[ \t>]*(-+|=+)[ \t]*(?=\r|$)", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
     private static partial Regex Backwards();
 }

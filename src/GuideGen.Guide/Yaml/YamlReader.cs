@@ -51,6 +51,12 @@ public sealed class YamlReader
             findings.Add(Rules.YamlSyntax.At(reader.PlaceOf(reader.scanner.CurrentPosition), "a bracket is not closed"));
             return null;
         }
+        catch (ArgumentOutOfRangeException)
+        {
+            // What the scanner throws for an escape beyond the last character of Unicode.
+            findings.Add(Rules.YamlSyntax.At(reader.PlaceOf(reader.scanner.CurrentPosition), "an escape stands for no character"));
+            return null;
+        }
     }
 
     public static YamlNode? Read(SourceText source, FindingList findings) => Read(source, 0, source.Text.Length, findings);
