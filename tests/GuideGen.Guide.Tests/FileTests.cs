@@ -23,7 +23,7 @@ public sealed class FileTests
         { "nothing at all", [], "(1,1): error file-empty: The file is empty." },
         { "nothing but a byte order mark", [0xEF, 0xBB, 0xBF], "(1,1): error file-empty: The file is empty." },
         { "nothing but blank lines", Encoding.UTF8.GetBytes(" \r\n\t\r\n"), "(1,1): error file-empty: The file is empty." },
-        { "one byte more than is read", Enumerable.Repeat((byte)'a', LoadLimits.TextBytes + 1).ToArray(), "(1,1): error file-too-large: The file has 2049 KiB; at most 2048 KiB are read." },
+        { "one byte more than is read", Enumerable.Repeat((byte)'a', GuideLimits.TextBytes + 1).ToArray(), "(1,1): error file-too-large: The file has 2049 KiB; at most 2048 KiB are read." },
     };
 
     [Theory, MemberData(nameof(Bytes))]

@@ -31,6 +31,9 @@ public static class Rules
     public static readonly Rule TextNesting = new("text-nesting", Error, "Markdown that is nested too deeply",
         "Lists, quotes or brackets are nested too deeply in this page to be read.", "Write it flatter.");
 
+    public static readonly Rule TextMarks = new("text-marks", Error, "More marks than Markdown can be read with in good time",
+        "There are more than {0}; the page is not read beyond this place.", "Take out stray signs, or part a long table, paragraph or page in two.");
+
     public static readonly Rule SlugForm = new("slug-form", Error, "A file name that cannot be an address",
         "'{0}' cannot be part of an address.", "Use lower-case letters a to z, digits and single hyphens, such as charge-air-hose-split, and no name that some systems reserve.");
 
@@ -200,6 +203,9 @@ public static class Rules
 
     public static readonly Rule ImageKind = new("image-kind", Error, "A picture of a kind that is not used",
         "A file that ends in '{0}' is not a picture that a guide uses.", "Use SVG for drawings, and JPEG, PNG or WebP for photos.");
+
+    public static readonly Rule ImageClash = new("image-clash", Error, "Two picture files that some systems take for one",
+        "'{0}' and '{1}' are one file to some systems.", "Rename one of the two: capital and small letters, and ways to write a letter with its mark, are not told apart everywhere.");
 
     public static readonly Rule ImageUnreadable = new("image-unreadable", Error, "A picture that cannot be read",
         "This is not the picture that its name promises.", "Open it in an image editor and save it anew.");

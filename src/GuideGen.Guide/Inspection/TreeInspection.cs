@@ -41,9 +41,9 @@ sealed class TreeInspection : IInspection
     static IEnumerable<Finding> Deep(Tree tree)
     {
         var (name, steps) = Walks.LongestFrom(tree.Start.Value, name => Next(tree, name)).OrderByDescending(n => n.Value).ThenBy(n => n.Key, StringComparer.Ordinal).First();
-        return steps <= Tree.MostSteps || tree.Find(name) is null
+        return steps <= GuideLimits.StepsOfWalk || tree.Find(name) is null
             ? []
-            : [Rules.TreeDeep.At(PlaceOf(tree, name), name, $"{steps}", $"{Tree.MostSteps}")];
+            : [Rules.TreeDeep.At(PlaceOf(tree, name), name, $"{steps}", $"{GuideLimits.StepsOfWalk}")];
     }
 
     static SourceSpan PlaceOf(Tree tree, string name) => tree.Nodes.First(n => n.Key.Value == name).Key.Span;

@@ -85,9 +85,9 @@ sealed class FileReading(IGuideFiles files, string path)
             return null;
         }
 
-        if (bytes.Length > LoadLimits.TextBytes)
+        if (bytes.Length > GuideLimits.TextBytes)
         {
-            Findings.Add(Rules.FileTooLarge.At(nothing.Top, Size(bytes.Length), Size(LoadLimits.TextBytes)));
+            Findings.Add(Rules.FileTooLarge.At(nothing.Top, Size(bytes.Length), Size(GuideLimits.TextBytes)));
             return null;
         }
 

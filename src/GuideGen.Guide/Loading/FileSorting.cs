@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Text;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
@@ -42,6 +43,7 @@ sealed class FileSorting
     {
         var sorting = new FileSorting(findings);
         foreach (var path in paths.Where(p => !SingleFiles.Contains(p) && !ThemePieces.IsPiece(p))) sorting.Take(path);
+        sorting.ReportClashes();
         return sorting;
     }
 
@@ -59,7 +61,7 @@ sealed class FileSorting
     internal static bool TryKind(string path, out ContentKind kind)
     {
         kind = default;
-        return path.Split('/') is [_, var folder, _, ..] && Folders.TryGetValue(folder, out kind) && path.EndsWith(NameKinds.Ending(kind), StringComparison.Ordinal);
+        return path.Split('/') is ["content", var folder, _, ..] && Folders.TryGetValue(folder, out kind) && path.EndsWith(NameKinds.Ending(kind), StringComparison.Ordinal);
     }
 
     void TakeEntry(ContentKind kind, string path)
@@ -68,6 +70,18 @@ sealed class FileSorting
         if (!SlugForm.IsGood(kind, slug)) Report(kind is ContentKind.Code ? Rules.SlugCode : Rules.SlugForm, path, slug);
         else if (!byKind[kind].TryAdd(slug, new SortedFile(path, slug))) Report(Rules.SlugDuplicate, path, slug, byKind[kind][slug].Path);
     }
+
+    /// <summary>A guide is checked out and published on systems of many kinds; where two names are one file, one picture shows in place of the other.</summary>
+    void ReportClashes()
+    {
+        foreach (var same in assets.GroupBy(Folded).Select(g => g.ToList()).Where(g => g.Count > 1))
+        {
+            foreach (var other in same.Skip(1)) Report(Rules.ImageClash, "content/" + other, same[0], other);
+        }
+    }
+
+    /// <summary>As systems that fold letters see a name. Halves of characters have no form to fold to.</summary>
+    static string Folded(string name) => string.Concat(name.EnumerateRunes()).Normalize(NormalizationForm.FormC).ToUpperInvariant();
 
     void Report(Rule rule, string path, params string[] facts) => findings.Add(rule.At(new SourceText(path, "").Top, facts));
 }

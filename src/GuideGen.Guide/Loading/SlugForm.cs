@@ -11,11 +11,11 @@ public static class SlugForm
 
     /// <summary><see cref="IsPlain"/> as a JSON Schema.</summary>
     internal static string Constraint { get; } =
-        $$"""{ "type": "string", "maxLength": {{LoadLimits.SlugLength}}, "pattern": "^(?!(con|prn|aux|nul|com[0-9]|lpt[0-9])$)[a-z0-9]+(-[a-z0-9]+)*$" }""";
+        $$"""{ "type": "string", "maxLength": {{GuideLimits.SlugLength}}, "pattern": "^(?!(con|prn|aux|nul|com[0-9]|lpt[0-9])$)[a-z0-9]+(-[a-z0-9]+)*$" }""";
 
     public static bool IsPlain(string slug)
     {
-        if (slug.Length is 0 or > LoadLimits.SlugLength) return false;
+        if (slug.Length is 0 or > GuideLimits.SlugLength) return false;
         var hasPlainEnds = slug[0] != '-' && slug[^1] != '-';
         return hasPlainEnds
             && !slug.Contains("--", StringComparison.Ordinal)

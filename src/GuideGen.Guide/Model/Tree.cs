@@ -17,9 +17,6 @@ public sealed record Tree(
     Located<string> Start,
     ImmutableArray<KeyValuePair<Located<string>, TreeNode>> Nodes) : IGuideEntry
 {
-    /// <summary>The most questions and checks on a walk: nobody stands beside a vehicle for more.</summary>
-    public const int MostSteps = 12;
-
     /// <summary>What the tool is to build the steps from; null where the author wrote them.</summary>
     public ComputedOrder? Computed { get; init; }
 

@@ -25,15 +25,23 @@ public sealed class PageBodyReader
     /// <returns>Null if the Markdown cannot be read; a finding then says why.</returns>
     public static PageBody? Read(SourceText source, int start, FindingList findings, bool allowsHtml = false)
     {
-        if (!PageMarkdown.TryParse(source.Text[start..], allowsHtml, out var document))
-        {
-            findings.Add(Rules.TextNesting.At(source.Span(start, 0)));
-            return null;
-        }
-
+        if (Parse(source, start, findings, allowsHtml) is not { } document) return null;
         var reader = new PageBodyReader(source, start);
         foreach (var item in document.Descendants()) reader.Take(item);
         return new PageBody(start, reader.headings.ToImmutable(), reader.Sections(), reader.links.ToImmutable(), reader.runs.ToImmutable()) { Html = reader.html.ToImmutable() };
+    }
+
+    static MarkdownDocument? Parse(SourceText source, int start, FindingList findings, bool allowsHtml)
+    {
+        MarkdownDocument? document = null;
+        if (PageScan.DefinitionsOf(source.Text.AsSpan(start)) is { } definitions) Refuse(definitions);
+        else if (PageScan.TooDeep(source.Text.AsSpan(start)) is >= 0 and var deep) findings.Add(Rules.TextNesting.At(source.Span(start + deep, 0)));
+        else if (!PageMarkdown.TryParse(source.Text[start..], allowsHtml, out document)) findings.Add(Rules.TextNesting.At(source.Span(start, 0)));
+        else if (MarkCounter.ExcessOf(document) is { } marks) Refuse(marks);
+        else return document;
+        return null;
+
+        void Refuse(MarkExcess excess) => findings.Add(Rules.TextMarks.At(source.Span(Math.Min(start + excess.At, source.Text.Length), 0), excess.What));
     }
 
     void Take(MarkdownObject item)

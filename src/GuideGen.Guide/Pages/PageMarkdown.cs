@@ -43,7 +43,7 @@ public static class PageMarkdown
         }
     }
 
-    static MarkdownPipelineBuilder Builder() => new MarkdownPipelineBuilder().UsePipeTables().UsePreciseSourceLocation();
+    static MarkdownPipelineBuilder Builder() => new MarkdownPipelineBuilder().UsePipeTables().UsePreciseSourceLocation().Use<MarkCounter>();
 
     /// <summary>The words without their marks.</summary>
     public static string PlainText(ContainerInline? inline)

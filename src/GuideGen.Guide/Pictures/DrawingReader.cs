@@ -16,9 +16,6 @@ static partial class DrawingReader
     const string SvgSpace = "http://www.w3.org/2000/svg";
     const string MarkupSpace = "http://www.w3.org/1999/xhtml";
 
-    /// <summary>Nested so deep no honest drawing is.</summary>
-    const int Deepest = 200;
-
     /// <summary>A drawing that only states its shape fills the column of text.</summary>
     const int FullWidth = 672;
 
@@ -35,7 +32,7 @@ static partial class DrawingReader
             using var xml = XmlReader.Create(new StringReader(source.Text), Settings);
             while (xml.Read())
             {
-                if (xml.Depth > Deepest) return Refuse(source, xml, "markup nested too deeply", findings);
+                if (xml.Depth > GuideLimits.DrawingDepth) return Refuse(source, xml, "markup nested too deeply", findings);
                 if (WhyUnsafe(xml) is { } why) return Refuse(source, xml, why, findings);
                 if (xml.NodeType != XmlNodeType.Element) continue;
                 if (picture is null && (xml.LocalName, xml.NamespaceURI) != ("svg", SvgSpace)) break;

@@ -17,7 +17,7 @@ static class PictureReader
         var ending = Path.GetExtension(path).ToLowerInvariant();
         if (ending is not (".svg" or ".png" or ".jpg" or ".jpeg" or ".webp")) return Refuse(Rules.ImageKind, ending);
         if (!files.TryRead(path, out var bytes, out var why)) return Refuse(Rules.FileUnreadable, why);
-        if (bytes.Length > LoadLimits.PictureMebibytes * Mebibyte) return Refuse(Rules.ImageLarge, $"{bytes.Length / Mebibyte} MiB", $"{LoadLimits.PictureMebibytes} MiB");
+        if (bytes.Length > GuideLimits.PictureMebibytes * Mebibyte) return Refuse(Rules.ImageLarge, $"{bytes.Length / Mebibyte} MiB", $"{GuideLimits.PictureMebibytes} MiB");
         return ending == ".svg" ? Drawing() : Photo();
 
         Picture? Drawing() => SourceDecoder.TryDecode(bytes, out var text)
@@ -28,7 +28,7 @@ static class PictureReader
         {
             if (PhotoHeadReader.Read(bytes) is not { } head) return Refuse(Rules.ImageUnreadable);
             var megapixels = (long)head.Width * head.Height / 1_000_000;
-            if (megapixels > LoadLimits.PictureMegapixels) return Refuse(Rules.ImageLarge, $"{megapixels} megapixels", $"{LoadLimits.PictureMegapixels} megapixels");
+            if (megapixels > GuideLimits.PictureMegapixels) return Refuse(Rules.ImageLarge, $"{megapixels} megapixels", $"{GuideLimits.PictureMegapixels} megapixels");
             if (head.HasPosition) findings.Add(Rules.ImagePosition.At(nothing.Top));
             return head.Upright;
         }

@@ -35,7 +35,7 @@ public sealed record ChoiceOutline(string Expected, ImmutableArray<RecordOutline
 static class Constraints
 {
     /// <summary>An editor sees an unquoted 2012 or true as a number or a flag; to the loader it is text as well.</summary>
-    public const string Text = """{ "type": ["string", "number", "boolean"], "pattern": "\\S", "maxLength": 2000 }""";
+    public static readonly string Text = $$"""{ "type": ["string", "number", "boolean"], "pattern": "\\S", "maxLength": {{GuideLimits.LineLength}} }""";
 
     public const string Amount = "[0-9]{1,6}(\\\\.[0-9]+)?";
 

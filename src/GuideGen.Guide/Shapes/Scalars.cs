@@ -127,13 +127,10 @@ public sealed class CodeShape : Shape<Located<TroubleCode>>
 /// <summary>The single values of a guide.</summary>
 public static class Scalars
 {
-    /// <summary>The longest line that a name or a sentence in front matter may have.</summary>
-    public const int LongestText = 2_000;
-
-    public static Shape<Located<string>> Text { get; } = new TextShape(LongestText, isWording: true);
+    public static Shape<Located<string>> Text { get; } = new TextShape(GuideLimits.LineLength, isWording: true);
 
     /// <summary>Text that stands for something and is not said otherwise in another language: a unit, a step of a tree, the name of a rule.</summary>
-    public static Shape<Located<string>> Mark { get; } = new TextShape(LongestText, isWording: false);
+    public static Shape<Located<string>> Mark { get; } = new TextShape(GuideLimits.LineLength, isWording: false);
 
     /// <summary>A name that other files and addresses use.</summary>
     public static Shape<Located<string>> Key { get; } = new ScalarShape<string>(

@@ -9,7 +9,7 @@ namespace GuideGen.Guide.Yaml;
 /// <summary>Reads YAML 1.2 into nodes with places, from the event reader of YamlDotNet.</summary>
 /// <remarks>
 /// Anchors, aliases, tags and several documents are refused: nobody needs them in a guide, and they are how
-/// a small file becomes a huge one. Depth and number of nodes are bounded by <see cref="YamlLimits"/>.
+/// a small file becomes a huge one. Depth and number of nodes are bounded by <see cref="GuideLimits"/>.
 /// </remarks>
 public sealed class YamlReader
 {
@@ -49,6 +49,12 @@ public sealed class YamlReader
         {
             // What the scanner throws where plain text in an unclosed bracket runs into the next key.
             findings.Add(Rules.YamlSyntax.At(reader.PlaceOf(reader.scanner.CurrentPosition), "a bracket is not closed"));
+            return null;
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            // What the scanner throws for an escape beyond the last character of Unicode.
+            findings.Add(Rules.YamlSyntax.At(reader.PlaceOf(reader.scanner.CurrentPosition), "an escape stands for no character"));
             return null;
         }
     }
@@ -103,8 +109,8 @@ public sealed class YamlReader
         AnchorAlias => "an alias",
         NodeEvent { Anchor.IsEmpty: false } => "an anchor",
         NodeEvent node when !node.Tag.IsEmpty && node.Tag.ToString() != "!" => "a tag",
-        _ when depth > YamlLimits.Depth => $"more than {YamlLimits.Depth} levels",
-        _ when ++nodes > YamlLimits.Nodes => $"more than {YamlLimits.Nodes} values",
+        _ when depth > GuideLimits.YamlDepth => $"more than {GuideLimits.YamlDepth} levels",
+        _ when ++nodes > GuideLimits.YamlNodes => $"more than {GuideLimits.YamlNodes} values",
         _ => null,
     };
 

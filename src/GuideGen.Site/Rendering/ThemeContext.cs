@@ -1,3 +1,4 @@
+using GuideGen.Guide;
 using Scriban;
 using Scriban.Parsing;
 using Scriban.Runtime;
@@ -12,10 +13,6 @@ namespace GuideGen.Site.Rendering;
 /// <remarks>The limits are a hundred times what the largest page of a large guide takes, so that only a slip or ill will meets them.</remarks>
 sealed class ThemeContext : TemplateContext
 {
-    const int DeepestPiece = 40;
-    const int MostTurns = 2_000_000;
-    const int MostCharacters = 16 * 1024 * 1024;
-
     int depth;
     int turns;
     long written;
@@ -24,9 +21,9 @@ sealed class ThemeContext : TemplateContext
         : base(builtins)
     {
         Theme = theme;
-        LoopLimit = 200_000;
-        RecursiveLimit = DeepestPiece;
-        LimitToString = MostCharacters;
+        LoopLimit = GuideLimits.TurnsOfLoop;
+        RecursiveLimit = GuideLimits.PieceDepth;
+        LimitToString = GuideLimits.CharactersOfPage;
         StrictVariables = true;
     }
 
@@ -34,20 +31,20 @@ sealed class ThemeContext : TemplateContext
 
     public void EnterPiece(SourceSpan span)
     {
-        if (++depth > DeepestPiece) throw new ScriptRuntimeException(span, $"pieces lie in each other more than {DeepestPiece} deep");
+        if (++depth > GuideLimits.PieceDepth) throw new ScriptRuntimeException(span, $"pieces lie in each other more than {GuideLimits.PieceDepth} deep");
     }
 
     public void LeavePiece() => depth--;
 
     /// <summary>Counts the turns of all loops of a page together: loops in loops multiply.</summary>
     protected override bool OnStepLoop(ScriptLoopStatementBase loop) =>
-        ++turns > MostTurns ? throw new ScriptRuntimeException(loop.Span, $"the loops of a page turn more than {MostTurns} times") : base.OnStepLoop(loop);
+        ++turns > GuideLimits.TurnsOfPage ? throw new ScriptRuntimeException(loop.Span, $"the loops of a page turn more than {GuideLimits.TurnsOfPage} times") : base.OnStepLoop(loop);
 
     public override TemplateContext Write(SourceSpan span, object? textAsObject)
     {
         if (textAsObject is null) return this;
         var text = textAsObject is HtmlText html ? html.Value : HtmlText.Escape(ObjectToString(textAsObject) ?? "");
         written += text.Length;
-        return written > MostCharacters ? throw new ScriptRuntimeException(span, $"a page has more than {MostCharacters} characters") : Write(text);
+        return written > GuideLimits.CharactersOfPage ? throw new ScriptRuntimeException(span, $"a page has more than {GuideLimits.CharactersOfPage} characters") : Write(text);
     }
 }

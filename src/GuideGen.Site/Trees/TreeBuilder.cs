@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GuideGen.Diagnosis.Ordering;
+using GuideGen.Guide;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
 
@@ -22,7 +23,7 @@ sealed class TreeBuilder(ComputedOrder order)
         var left = CausesBelow(plan);
         var faults = FaultSplit.FaultsOf(left);
         if (faults is [var fault] && left.All(c => FaultSplit.FaultsOf([c]).Length == 1)) return AddFault(fault);
-        return plan is PlanStep step && depth < Tree.MostSteps ? AddStep(split, step, depth) : AddAdvice(faults);
+        return plan is PlanStep step && depth < GuideLimits.StepsOfWalk ? AddStep(split, step, depth) : AddAdvice(faults);
     }
 
     public string AddQuestion(Located<string> question, IEnumerable<KeyValuePair<string, string>> answers) =>

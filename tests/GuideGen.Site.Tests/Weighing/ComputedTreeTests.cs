@@ -1,4 +1,5 @@
 using System.Text;
+using GuideGen.Guide;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Tests.Compiling;
@@ -26,7 +27,7 @@ public sealed class ComputedTreeTests
     {
         foreach (var walk in Walks(tree, tree.Start.Value, []))
         {
-            Assert.True(walk.Count - 1 <= Tree.MostSteps, string.Join(" > ", walk));
+            Assert.True(walk.Count - 1 <= GuideLimits.StepsOfWalk, string.Join(" > ", walk));
             Assert.True(tree.Find(walk[^1]) is FaultNode or AdviceNode, string.Join(" > ", walk));
         }
     });
