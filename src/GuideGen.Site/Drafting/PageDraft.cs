@@ -27,6 +27,9 @@ public sealed class PageDraft
     /// <summary>The keys that hold one value each and have to be there: what is worth asking for.</summary>
     public static IEnumerable<IField> Questions(ContentKind kind) => GuideShapes.Of(kind).Fields.Where(f => f.IsRequired && f.Outline is ValueOutline);
 
+    /// <summary>The keys as a draft lists them: first what has to be filled.</summary>
+    public static IEnumerable<IField> InOrder(ContentKind kind, RecordOutline record) => record.Fields.OrderByDescending(f => IsAsked(kind, f));
+
     /// <param name="answers">By key; a key without an answer becomes a blank.</param>
     /// <param name="guide">Says which names its author may use.</param>
     public static string Write(ContentKind kind, IReadOnlyDictionary<string, string> answers, GuideContent guide)
@@ -62,7 +65,7 @@ public sealed class PageDraft
     void WriteFields(RecordOutline record, string indent)
     {
         // Keys that may all be left out still have to say something together, so the first one is asked.
-        var asked = record.Fields.Where(IsAsked).DefaultIfEmpty(record.Fields[0]).ToList();
+        var asked = record.Fields.Where(f => IsAsked(kind, f)).DefaultIfEmpty(record.Fields[0]).ToList();
         foreach (var field in asked) WriteField(field, indent);
         foreach (var field in record.Fields.Except(asked))
         {
@@ -72,7 +75,7 @@ public sealed class PageDraft
     }
 
     /// <summary>Most new trees have their steps written out, though the tool can build them as well.</summary>
-    bool IsAsked(IField field) => field.IsRequired || (kind is ContentKind.Tree && field.Key is "start" or "nodes");
+    static bool IsAsked(ContentKind kind, IField field) => field.IsRequired || (kind is ContentKind.Tree && field.Key is "start" or "nodes");
 
     void WriteField(IField field, string indent)
     {
