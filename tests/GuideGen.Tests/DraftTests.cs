@@ -134,9 +134,12 @@ public sealed class DraftTests : IDisposable
 
         var page = temp.PathTo("guide", "content", "faults", "intercooler-cracked.md");
         var text = File.ReadAllText(page);
-        Assert.Matches(@"the name of a system\. Names to use: [a-z, -]*\bair\b", text);
-        Assert.Matches(@"names of hazards\. Names to use: [a-z0-9, -]*\bhot-parts\b", text);
-        Assert.Contains("always counts as 0.95, usually counts as 0.75, sometimes counts as 0.35, rarely counts as 0.08.", text, StringComparison.Ordinal);
+        Assert.Matches(@"the name of a system\.\n# Names to use: [a-z, -]*\bair\b", text);
+        Assert.Matches(@"names of hazards\.\n# Names to use: [a-z0-9,#\s-]*\bhot-parts\b", text);
+        Assert.Contains("\n# Names to use: reduced-power.\n", text, StringComparison.Ordinal);
+        Assert.Contains("\n# Such as: { reduced-power: usually }\n", text, StringComparison.Ordinal);
+        Assert.All(text.Split('\n'), l => Assert.True(l.Length <= 110, l));
+        Assert.Contains("These count: always as 0.95, usually as 0.75, sometimes as 0.35, rarely as 0.08.", text, StringComparison.Ordinal);
         var schema = text.Split("$schema=")[1].Split('\n')[0];
         Assert.True(File.Exists(Path.Combine(Path.GetDirectoryName(page)!, schema)));
     }

@@ -12,6 +12,9 @@ public sealed class PageDraft
 {
     static readonly string[] Names = ["first", "second", "third"];
 
+    /// <summary>What an editor shows without moving sideways.</summary>
+    const int Width = 110;
+
     readonly ContentKind kind;
     readonly FrozenDictionary<string, string> answers;
     readonly GuideContent guide;
@@ -58,7 +61,8 @@ public sealed class PageDraft
     void WriteStructure()
     {
         Line($"# yaml-language-server: $schema=../../.schemas/{NameKinds.Word(kind)}.json");
-        Line("# Fill every blank of underscores, and take the # off the keys you need. The command 'inspect' says what is left.");
+        Line("# Fill every blank of underscores, and take the # off the keys you need.");
+        Line("# The command 'inspect' says what is left.");
         WriteFields(GuideShapes.Of(kind), "");
     }
 
@@ -138,8 +142,28 @@ public sealed class PageDraft
 
     void Comment(IField field, string indent)
     {
-        string[] more = [.. NamesToUse.Of(field.Outline, guide).Select(n => $"Names to use: {n}."), .. NamesToUse.NotesOn(field.Outline)];
-        Line($"{indent}# {string.Join(' ', more.Prepend($"{field.Help} Write {field.Expected}."))}");
+        Wrapped($"{field.Help} Write {field.Expected}.", indent);
+        foreach (var names in NamesToUse.Of(field.Outline, guide)) Wrapped(names.AreFiles ? $"Names to use: those of the files in {names}, without their ending." : $"Names to use: {names}.", indent);
+        foreach (var note in NamesToUse.NotesOn(field.Outline)) Wrapped(note, indent);
+        if (field.Outline is MapOutline { Item: ValueOutline }) Wrapped($"Such as: {DraftExample.Of(field.Outline)}", indent);
+    }
+
+    /// <summary>A comment of several lines stands further in from the second one on.</summary>
+    void Wrapped(string comment, string indent)
+    {
+        var line = $"{indent}#";
+        foreach (var word in comment.Split(' '))
+        {
+            if (line.Length + word.Length >= Width)
+            {
+                Line(line);
+                line = $"{indent}#  ";
+            }
+
+            line += ' ' + word;
+        }
+
+        Line(line);
     }
 
     void Line(string line) => text.Append(line.TrimEnd()).Append('\n');

@@ -64,7 +64,7 @@ static class WritingView
         ["help"] = field.Help,
         ["expected"] = field.Expected,
         ["example"] = DraftExample.Of(field.Outline),
-        ["names"] = string.Join("; ", NamesToUse.Of(field.Outline, view.Guide)),
+        ["names"] = new ScriptArray(NamesToUse.Of(field.Outline, view.Guide).Select(n => new ScriptObject { ["text"] = n.ToString(), ["are_files"] = n.AreFiles })),
         ["notes"] = string.Join(' ', NamesToUse.NotesOn(field.Outline)),
     };
 }

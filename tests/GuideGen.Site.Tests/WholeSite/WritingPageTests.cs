@@ -61,7 +61,7 @@ public sealed partial class WritingPageTests
     {
         var codes = Site.Pages["writing/fault.html"].Document.QuerySelectorAll(".keys > div").Single(d => d.QuerySelector("dt > code")!.TextContent == "codes");
 
-        Assert.Contains("always counts as 0.95, usually counts as 0.75, sometimes counts as 0.35, rarely counts as 0.08.", codes.TextContent, StringComparison.Ordinal);
+        Assert.Contains("These count: always as 0.95, usually as 0.75, sometimes as 0.35, rarely as 0.08.", codes.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
