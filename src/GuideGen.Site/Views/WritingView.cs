@@ -56,6 +56,9 @@ static class WritingView
         _ => [],
     };
 
+    /// <summary>Nobody needs an example of a sentence.</summary>
+    static bool IsPlain(Outline outline) => outline is ValueOutline { IsWording: true } or ListOutline { Item: ValueOutline { IsWording: true } };
+
     static ScriptObject Key(ViewContext view, IField field, string within) => new()
     {
         ["within"] = within,
@@ -63,8 +66,8 @@ static class WritingView
         ["required"] = field.IsRequired,
         ["help"] = field.Help,
         ["expected"] = field.Expected,
-        ["example"] = DraftExample.Of(field.Outline),
-        ["names"] = new ScriptArray(NamesToUse.Of(field.Outline, view.Guide).Select(n => new ScriptObject { ["text"] = n.ToString(), ["are_files"] = n.AreFiles })),
-        ["notes"] = string.Join(' ', NamesToUse.NotesOn(field.Outline)),
+        ["example"] = IsPlain(field.Outline) ? "" : DraftExample.Of(field.Outline),
+        ["names"] = new ScriptArray(NamesToUse.Of(field.Outline, view.Guide).Select(n => new ScriptObject { ["listed"] = new ScriptArray(n.Listed), ["text"] = n.ToString(), ["are_files"] = n.AreFiles })),
+        ["notes"] = new ScriptArray(NamesToUse.NotesOn(field.Outline)),
     };
 }

@@ -35,7 +35,7 @@ public sealed partial class WritingPageTests
         var keys = page.QuerySelectorAll(".keys dt > code").Select(c => c.TextContent).ToList();
 
         Assert.Empty(GuideShapes.Of(kind).Fields.Select(f => f.Key).Except(keys));
-        Assert.Contains(StarterGuide.Files.Values, t => t == page.QuerySelector(".written pre code")!.TextContent);
+        Assert.Contains(StarterGuide.Files.Values, t => t == page.QuerySelector(".written figcaption + pre code")!.TextContent);
     }
 
     [Theory, MemberData(nameof(Kinds))]
