@@ -157,6 +157,22 @@ public sealed class DraftTests : IDisposable
         Assert.Contains("\nsense: hear\n", File.ReadAllText(temp.PathTo("guide", "content", "symptoms", "a-hiss.md")), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_question_names_what_may_be_answered_and_is_not_asked_for_a_page_that_is_there()
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+
+        Assert.Contains("system: The system of the vehicle it belongs to. Write the name of a system.\nNames to use: air", Ask("Intercooler cracked"), StringComparison.Ordinal);
+        Assert.DoesNotContain("summary: ", Ask("Intercooler cracked"), StringComparison.Ordinal);
+
+        string Ask(string name)
+        {
+            using var output = new StringWriter(CultureInfo.InvariantCulture);
+            new CommandLine(Terminal.Of(TextReader.Null, output, output, isPiped: false), temp.PathTo("guide")).Run(["draft", "fault", name]);
+            return output.ToString();
+        }
+    }
+
     [Theory]
     [InlineData("draft", "case")]
     [InlineData("draft", "case", "a name", "--from", "sent.yml")]
@@ -228,7 +244,7 @@ public sealed class DraftTests : IDisposable
         var code = new CommandLine(Terminal.Of(input, output, output, isPiped: false), temp.PathTo("guide")).Run(["draft", "part", "Clip"]);
 
         Assert.Equal(0, code);
-        Assert.Contains("system: The system of the vehicle it belongs to. Write the name of a system.\n> ", output.ToString().ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.Contains("system: The system of the vehicle it belongs to. Write the name of a system.\nNames to use: air.\n> ", output.ToString().ReplaceLineEndings("\n"), StringComparison.Ordinal);
         var text = File.ReadAllText(temp.PathTo("guide", "content", "parts", "clip.md"));
         Assert.Contains("\nsummary: Holds the hose\n", text, StringComparison.Ordinal);
         Assert.Contains("\nsystem: ____\n", text, StringComparison.Ordinal);

@@ -33,6 +33,14 @@ public sealed class PageDraft
     /// <summary>The keys as a draft lists them: first what has to be filled.</summary>
     public static IEnumerable<IField> InOrder(ContentKind kind, RecordOutline record) => record.Fields.OrderByDescending(f => IsAsked(kind, f));
 
+    /// <summary>What a writer has to know to fill a key, in lines of any length.</summary>
+    public static IEnumerable<string> Advice(IField field, GuideContent guide) =>
+    [
+        $"{field.Help} Write {field.Expected}.",
+        .. NamesToUse.Of(field.Outline, guide).Select(n => n.AreFiles ? $"Names to use: those of the files in {n}, without their ending." : $"Names to use: {n}."),
+        .. NamesToUse.NotesOn(field.Outline),
+    ];
+
     /// <param name="answers">By key; a key without an answer becomes a blank.</param>
     /// <param name="guide">Says which names its author may use.</param>
     public static string Write(ContentKind kind, IReadOnlyDictionary<string, string> answers, GuideContent guide)
@@ -142,9 +150,7 @@ public sealed class PageDraft
 
     void Comment(IField field, string indent)
     {
-        Wrapped($"{field.Help} Write {field.Expected}.", indent);
-        foreach (var names in NamesToUse.Of(field.Outline, guide)) Wrapped(names.AreFiles ? $"Names to use: those of the files in {names}, without their ending." : $"Names to use: {names}.", indent);
-        foreach (var note in NamesToUse.NotesOn(field.Outline)) Wrapped(note, indent);
+        foreach (var line in Advice(field, guide)) Wrapped(line, indent);
         if (field.Outline is MapOutline { Item: ValueOutline }) Wrapped($"Such as: {DraftExample.Of(field.Outline)}", indent);
     }
 
