@@ -49,6 +49,18 @@ public sealed class PreviewPageTests(BrowserHouse house) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_page_that_an_edit_is_not_about_is_left_as_it_is()
+    {
+        await using var visit = await Open("safety.html");
+        await visit.Page.EvaluateAsync("window.isTheSame = true");
+
+        Edit(Heading, $"{Heading}\n\nWritten while another page was open.");
+
+        await Assertions.Expect(visit.Page.Locator(".preview-findings[data-version='2']")).ToHaveCountAsync(1, new() { Timeout = 20_000 });
+        Assert.True(await visit.Page.EvaluateAsync<bool>("window.isTheSame === true"));
+    }
+
+    [Fact]
     public async Task A_broken_page_is_told_on_top_of_the_last_good_one_until_it_is_mended()
     {
         await using var visit = await Open();
@@ -65,10 +77,10 @@ public sealed class PreviewPageTests(BrowserHouse house) : IAsyncLifetime
         await Assertions.Expect(told).ToBeHiddenAsync(new() { Timeout = 20_000 });
     }
 
-    async Task<Visit> Open()
+    async Task<Visit> Open(string page = Page)
     {
         var visit = await house.VisitAt(server!.Address.AbsoluteUri);
-        await visit.Open(Page);
+        await visit.Open(page);
         await Assertions.Expect(visit.Page.Locator(".preview-findings")).ToHaveCountAsync(1);
         return visit;
     }

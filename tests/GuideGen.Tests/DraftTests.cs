@@ -134,9 +134,12 @@ public sealed class DraftTests : IDisposable
 
         var page = temp.PathTo("guide", "content", "faults", "intercooler-cracked.md");
         var text = File.ReadAllText(page);
-        Assert.Matches(@"the name of a system\. Names to use: [a-z, -]*\bair\b", text);
-        Assert.Matches(@"names of hazards\. Names to use: [a-z0-9, -]*\bhot-parts\b", text);
-        Assert.Contains("always counts as 0.95, usually counts as 0.75, sometimes counts as 0.35, rarely counts as 0.08.", text, StringComparison.Ordinal);
+        Assert.Matches(@"the name of a system\.\n# Names to use: [a-z, -]*\bair\b", text);
+        Assert.Matches(@"names of hazards\.\n# Names to use: [a-z0-9,#\s-]*\bhot-parts\b", text);
+        Assert.Contains("\n# Names to use: reduced-power.\n", text, StringComparison.Ordinal);
+        Assert.Contains("\n# Such as: { reduced-power: usually }\n", text, StringComparison.Ordinal);
+        Assert.All(text.Split('\n'), l => Assert.True(l.Length <= 110, l));
+        Assert.Contains("These count: always as 0.95, usually as 0.75, sometimes as 0.35, rarely as 0.08.", text, StringComparison.Ordinal);
         var schema = text.Split("$schema=")[1].Split('\n')[0];
         Assert.True(File.Exists(Path.Combine(Path.GetDirectoryName(page)!, schema)));
     }
@@ -152,6 +155,22 @@ public sealed class DraftTests : IDisposable
 
         Assert.Contains("> 'loudly' is not ", output.ToString(), StringComparison.Ordinal);
         Assert.Contains("\nsense: hear\n", File.ReadAllText(temp.PathTo("guide", "content", "symptoms", "a-hiss.md")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_question_names_what_may_be_answered_and_is_not_asked_for_a_page_that_is_there()
+    {
+        Tool.Run(temp.PathTo(), "draft", "guide", "guide");
+
+        Assert.Contains("system: The system of the vehicle it belongs to. Write the name of a system.\nNames to use: air", Ask("Intercooler cracked"), StringComparison.Ordinal);
+        Assert.DoesNotContain("summary: ", Ask("Intercooler cracked"), StringComparison.Ordinal);
+
+        string Ask(string name)
+        {
+            using var output = new StringWriter(CultureInfo.InvariantCulture);
+            new CommandLine(Terminal.Of(TextReader.Null, output, output, isPiped: false), temp.PathTo("guide")).Run(["draft", "fault", name]);
+            return output.ToString();
+        }
     }
 
     [Theory]
@@ -225,7 +244,7 @@ public sealed class DraftTests : IDisposable
         var code = new CommandLine(Terminal.Of(input, output, output, isPiped: false), temp.PathTo("guide")).Run(["draft", "part", "Clip"]);
 
         Assert.Equal(0, code);
-        Assert.Contains("system: The system of the vehicle it belongs to. Write the name of a system.\n> ", output.ToString().ReplaceLineEndings("\n"), StringComparison.Ordinal);
+        Assert.Contains("system: The system of the vehicle it belongs to. Write the name of a system.\nNames to use: air.\n> ", output.ToString().ReplaceLineEndings("\n"), StringComparison.Ordinal);
         var text = File.ReadAllText(temp.PathTo("guide", "content", "parts", "clip.md"));
         Assert.Contains("\nsummary: Holds the hose\n", text, StringComparison.Ordinal);
         Assert.Contains("\nsystem: ____\n", text, StringComparison.Ordinal);

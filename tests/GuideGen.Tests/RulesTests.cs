@@ -37,6 +37,27 @@ public sealed class RulesTests
     }
 
     [Fact]
+    public void A_rule_says_when_it_weighs_more_and_where_lines_are_left_out()
+    {
+        var run = Tool.Run(Path.GetTempPath(), "rules", "hazard-undeclared");
+
+        Assert.Contains("(warning, error if the hazard is grave, can be dismissed with a reason)", run.Out, StringComparison.Ordinal);
+        Assert.EndsWith(
+            """
+            Good, in content/tasks/clear-codes.md:
+                minutes: 5
+                hazards: [battery-12v]
+                …
+                A charging battery gives off gas: no flame near it, and cover your eyes.
+                …
+                2. Take the battery out.
+
+            """.ReplaceLineEndings("\n"),
+            run.Out.ReplaceLineEndings("\n"),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Json_has_the_same_for_programs()
     {
         var run = Tool.Run(Path.GetTempPath(), "rules", "--format", "json");

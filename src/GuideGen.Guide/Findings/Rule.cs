@@ -20,6 +20,9 @@ public sealed record Rule(string Id, Severity Severity, string Title, string Mes
     /// <summary>True where the finding compares several pages, so that an error on one of them may make or hide it.</summary>
     public bool IsAcrossPages { get; init; }
 
+    /// <summary>True where a finding that concerns a grave hazard is an error, so that the site is not written.</summary>
+    public bool IsErrorIfGrave { get; init; }
+
     /// <param name="span">Where the author has to look.</param>
     /// <param name="facts">Fill the places of message and hint, in order.</param>
     public Finding At(SourceSpan span, params string[] facts) => new(

@@ -29,11 +29,22 @@ public enum ExampleForm
 /// <param name="Text">As it stands in the explanation.</param>
 public sealed record RuleExample(string Path, ExampleForm Form, string Text)
 {
-    /// <summary>What a reader is shown: the lines that an author would write.</summary>
+    const string Gap = "…";
+
+    /// <summary>What a reader is shown: the lines that an author would write, with a gap where others stand between them.</summary>
     public string Shown => Form switch
     {
-        ExampleForm.Change => string.Join('\n', Text.Split('\n').Where(l => l.StartsWith('+')).Select(l => l.Length > 2 ? l[2..] : "")),
+        ExampleForm.Change => string.Join('\n', Written(Text.Split('\n'))),
         ExampleForm.Removed => "(no such file)",
         _ => Text,
     };
+
+    static IEnumerable<string> Written(string[] lines)
+    {
+        for (var i = 0; i < lines.Length; i++)
+        {
+            if (lines[i].StartsWith('+')) yield return lines[i].Length > 2 ? lines[i][2..] : "";
+            else if (i > 0 && lines[i - 1].StartsWith('+') && lines.Skip(i).Any(l => l.StartsWith('+'))) yield return Gap;
+        }
+    }
 }

@@ -167,13 +167,15 @@ public static class Rules
     {
         CanBeDismissed = true,
         IsAboutSafety = true,
+        IsErrorIfGrave = true,
     };
 
     public static readonly Rule HazardUndeclared = new("hazard-undeclared", Warning, "Hands-on text that calls for a hazard",
-        "'{0}' in hands-on text calls for the hazard '{1}'.", "Add {1} to hazards and name it in the Safety section, or dismiss this with a reason.")
+        "'{0}' in hands-on text calls for the hazard '{1}'.", "Add {1} to hazards and say in the Safety section how to avoid it, with one of: {2}. If the word means something else here, dismiss this with a reason.")
     {
         CanBeDismissed = true,
         IsAboutSafety = true,
+        IsErrorIfGrave = true,
     };
 
     public static readonly Rule HazardBuiltIn = new("hazard-built-in", Error, "An own hazard with a built-in name",

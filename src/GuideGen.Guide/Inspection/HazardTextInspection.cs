@@ -25,7 +25,7 @@ sealed class HazardTextInspection : IInspection
             where !declared.Contains(found.Tag)
             group found by found.Tag into same
             let first = same.MinBy(f => f.Start)
-            let finding = Rules.HazardUndeclared.At(page.Origin.Source.Span(first.Start, first.Length), first.Phrase, same.Key)
+            let finding = Rules.HazardUndeclared.At(page.Origin.Source.Span(first.Start, first.Length), first.Phrase, same.Key, SafetyInspection.WaysToName(guide.Hazards[same.Key]))
             select SafetyInspection.Weigh(finding.Concerning(same.Key), guide.Hazards[same.Key]);
     }
 

@@ -41,14 +41,15 @@ sealed class SafetyInspection : IInspection
         if (!guide.Hazards.TryGetValue(declared.Value, out var hazard)) return [];
         var finder = new PhraseFinder<string>(hazard.MetBy.Select(m => (m.Value, m.Value)));
         if (finder.Find(words).Any()) return [];
-        var ways = string.Join(", ", hazard.MetBy.Select(m => m.Value));
-        var finding = Rules.HazardUnmet.At(declared.Span, declared.Value, ways).Concerning(declared.Value);
+        var finding = Rules.HazardUnmet.At(declared.Span, declared.Value, WaysToName(hazard)).Concerning(declared.Value);
         return [Weigh(finding, hazard)];
     }
+
+    internal static string WaysToName(Hazard hazard) => string.Join(", ", hazard.MetBy.Select(m => m.Value));
 
     internal static IEnumerable<Section> HandsOnSections(IHandsOnPage page) =>
         SectionPlan.Of(page.Origin.Kind!.Value).Where(s => s.IsHandsOn).SelectMany(s => page.Origin.Body.FindAll(s.Title));
 
     /// <summary>What concerns a grave hazard is an error: the compile stops.</summary>
-    internal static Finding Weigh(Finding finding, Hazard hazard) => hazard.IsGrave ? finding.Weighing(Severity.Error) : finding;
+    internal static Finding Weigh(Finding finding, Hazard hazard) => hazard.IsGrave && finding.Rule.IsErrorIfGrave ? finding.Weighing(Severity.Error) : finding;
 }

@@ -12,12 +12,12 @@ public abstract class EntryShape<T> : RecordShape<T>
         Name = Required("name", Scalars.Text, "What it is called, as an owner would say it.");
         Summary = Required("summary", Scalars.Text, "One or two sentences, shown wherever the page is listed.");
         Variants = Optional("variants", Collections.Names(NameKind.Variant), [], "The variants it applies to; leave it out for all.");
-        Dismissals = Optional("dismiss", Collections.ListOf(new DismissalShape()), [], "Findings that do not hold on this page, each with a reason.");
-        Reviewed = Optional("reviewed", Maybe.Of(Scalars.Date), null, "The day somebody who knows last read it through.");
-        ReviewedBy = Optional("reviewed-by", Maybe.Of(Scalars.Text), null, "Who read it through, as they want to be called.");
-        ReviewedOn = Optional("reviewed-on", Collections.Names(NameKind.Variant), [], "The variants it was compared with when it was read through.");
-        Sources = Optional("sources", Collections.Texts, [], "What the page rests on.");
-        Formerly = Optional("formerly", Collections.Texts, [], "Old addresses of this page, such as faults/old-name.html.");
+        Dismissals = OfEveryPage("dismiss", Collections.ListOf(new DismissalShape()), [], "Findings that do not hold on this page, each with a reason.");
+        Reviewed = OfEveryPage("reviewed", Maybe.Of(Scalars.Date), null, "The day somebody who knows last read it through.");
+        ReviewedBy = OfEveryPage("reviewed-by", Maybe.Of(Scalars.Text), null, "Who read it through, as they want to be called.");
+        ReviewedOn = OfEveryPage("reviewed-on", Collections.Names(NameKind.Variant), [], "The variants it was compared with when it was read through.");
+        Sources = OfEveryPage("sources", Collections.Texts, [], "What the page rests on.");
+        Formerly = OfEveryPage("formerly", Collections.Texts, [], "Old addresses of this page, such as faults/old-name.html.");
     }
 
     protected Field<Located<string>> Name { get; }

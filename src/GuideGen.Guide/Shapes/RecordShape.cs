@@ -12,6 +12,9 @@ public interface IField
 
     bool IsRequired { get; }
 
+    /// <summary>True for what every kind of page may say of itself; writers find it behind the keys of their kind.</summary>
+    bool IsOfEveryPage { get; }
+
     Outline Outline { get; }
 
     /// <summary>One line for writers.</summary>
@@ -36,6 +39,8 @@ public sealed class Field<T>(int index, string key, Shape<T> shape, string help)
     public Outline Outline => shape.Outline;
 
     public bool IsRequired { get; internal init; } = true;
+
+    public bool IsOfEveryPage { get; internal init; }
 
     internal T? Fallback { get; init; }
 
@@ -70,7 +75,7 @@ public abstract class RecordShape<T> : Shape<T>
 
     public override string Expected => "keys with values";
 
-    public override Outline Outline => new RecordOutline(Expected, [.. fields], Conditions);
+    public override Outline Outline => new RecordOutline(Expected, [.. fields.OrderBy(f => f.IsOfEveryPage).ThenByDescending(f => f.IsRequired)], Conditions);
 
     /// <summary>What <see cref="TryRead"/> of a derived shape asks of several keys together, as a list of JSON Schemas.</summary>
     protected virtual string Conditions => "";
@@ -80,6 +85,10 @@ public abstract class RecordShape<T> : Shape<T>
 
     protected Field<TValue> Optional<TValue>(string key, Shape<TValue> shape, TValue fallback, string help) =>
         Add(new Field<TValue>(fields.Count, key, shape, help) { IsRequired = false, Fallback = fallback });
+
+    /// <summary>An optional field that every kind of page has.</summary>
+    protected Field<TValue> OfEveryPage<TValue>(string key, Shape<TValue> shape, TValue fallback, string help) =>
+        Add(new Field<TValue>(fields.Count, key, shape, help) { IsRequired = false, IsOfEveryPage = true, Fallback = fallback });
 
     /// <summary>All fields are read, or hold their fallback.</summary>
     protected abstract T Make(RecordValues values);

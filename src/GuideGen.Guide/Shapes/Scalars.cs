@@ -162,7 +162,7 @@ public static class Scalars
         """{ "anyOf": [{ "enum": ["always", "usually", "sometimes", "rarely"] }, { "type": "number", "minimum": 0, "maximum": 1 }] }""",
         "usually")
     {
-        Note = string.Join(", ", Model.Likelihood.Words.OrderByDescending(w => w.Value).Select(w => string.Create(CultureInfo.InvariantCulture, $"{w.Key} counts as {w.Value}"))) + ".",
+        Note = "These count: " + string.Join(", ", Model.Likelihood.Words.OrderByDescending(w => w.Value).Select(w => string.Create(CultureInfo.InvariantCulture, $"{w.Key} as {w.Value}"))) + ".",
     };
 
     public static Shape<Located<TroubleCode>> Code { get; } = new CodeShape();

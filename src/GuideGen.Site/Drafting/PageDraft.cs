@@ -12,6 +12,9 @@ public sealed class PageDraft
 {
     static readonly string[] Names = ["first", "second", "third"];
 
+    /// <summary>What an editor shows without moving sideways.</summary>
+    const int Width = 110;
+
     readonly ContentKind kind;
     readonly FrozenDictionary<string, string> answers;
     readonly GuideContent guide;
@@ -26,6 +29,17 @@ public sealed class PageDraft
 
     /// <summary>The keys that hold one value each and have to be there: what is worth asking for.</summary>
     public static IEnumerable<IField> Questions(ContentKind kind) => GuideShapes.Of(kind).Fields.Where(f => f.IsRequired && f.Outline is ValueOutline);
+
+    /// <summary>The keys as a draft lists them: first what has to be filled.</summary>
+    public static IEnumerable<IField> InOrder(ContentKind kind, RecordOutline record) => record.Fields.OrderByDescending(f => IsAsked(kind, f));
+
+    /// <summary>What a writer has to know to fill a key, in lines of any length.</summary>
+    public static IEnumerable<string> Advice(IField field, GuideContent guide) =>
+    [
+        $"{field.Help} Write {field.Expected}.",
+        .. NamesToUse.Of(field.Outline, guide).Select(n => n.AreFiles ? $"Names to use: those of the files in {n}, without their ending." : $"Names to use: {n}."),
+        .. NamesToUse.NotesOn(field.Outline),
+    ];
 
     /// <param name="answers">By key; a key without an answer becomes a blank.</param>
     /// <param name="guide">Says which names its author may use.</param>
@@ -55,14 +69,15 @@ public sealed class PageDraft
     void WriteStructure()
     {
         Line($"# yaml-language-server: $schema=../../.schemas/{NameKinds.Word(kind)}.json");
-        Line("# Fill every blank of underscores, and take the # off the keys you need. The command 'inspect' says what is left.");
+        Line("# Fill every blank of underscores, and take the # off the keys you need.");
+        Line("# The command 'inspect' says what is left.");
         WriteFields(GuideShapes.Of(kind), "");
     }
 
     void WriteFields(RecordOutline record, string indent)
     {
         // Keys that may all be left out still have to say something together, so the first one is asked.
-        var asked = record.Fields.Where(IsAsked).DefaultIfEmpty(record.Fields[0]).ToList();
+        var asked = record.Fields.Where(f => IsAsked(kind, f)).DefaultIfEmpty(record.Fields[0]).ToList();
         foreach (var field in asked) WriteField(field, indent);
         foreach (var field in record.Fields.Except(asked))
         {
@@ -72,7 +87,7 @@ public sealed class PageDraft
     }
 
     /// <summary>Most new trees have their steps written out, though the tool can build them as well.</summary>
-    bool IsAsked(IField field) => field.IsRequired || (kind is ContentKind.Tree && field.Key is "start" or "nodes");
+    static bool IsAsked(ContentKind kind, IField field) => field.IsRequired || (kind is ContentKind.Tree && field.Key is "start" or "nodes");
 
     void WriteField(IField field, string indent)
     {
@@ -135,8 +150,26 @@ public sealed class PageDraft
 
     void Comment(IField field, string indent)
     {
-        string[] more = [.. NamesToUse.Of(field.Outline, guide).Select(n => $"Names to use: {n}."), .. NamesToUse.NotesOn(field.Outline)];
-        Line($"{indent}# {string.Join(' ', more.Prepend($"{field.Help} Write {field.Expected}."))}");
+        foreach (var line in Advice(field, guide)) Wrapped(line, indent);
+        if (field.Outline is MapOutline { Item: ValueOutline }) Wrapped($"Such as: {DraftExample.Of(field.Outline)}", indent);
+    }
+
+    /// <summary>A comment of several lines stands further in from the second one on.</summary>
+    void Wrapped(string comment, string indent)
+    {
+        var line = $"{indent}#";
+        foreach (var word in comment.Split(' '))
+        {
+            if (line.Length + word.Length >= Width)
+            {
+                Line(line);
+                line = $"{indent}#  ";
+            }
+
+            line += ' ' + word;
+        }
+
+        Line(line);
     }
 
     void Line(string line) => text.Append(line.TrimEnd()).Append('\n');

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using GuideGen.Guide.Findings;
@@ -15,8 +16,6 @@ sealed class PreviewAnswers(Func<PreviewSite> current, PreviewEvents events, Uri
 
     static readonly byte[] Script = PreviewResources.Read("overlay.js");
     static readonly byte[] Style = PreviewResources.Read("overlay.css");
-
-    static readonly byte[] Additions = Encoding.UTF8.GetBytes($"<link rel=\"stylesheet\" href=\"/{Own}overlay.css\"><script src=\"/{Own}overlay.js\"></script>\n</body>");
 
     /// <summary>What pages are told: the version, whether it is good, and the findings in words.</summary>
     public string News()
@@ -90,16 +89,23 @@ sealed class PreviewAnswers(Func<PreviewSite> current, PreviewEvents events, Uri
     static async Task Send(HttpListenerContext context, HttpStatusCode status, string address, byte[] bytes)
     {
         var type = PreviewResources.TypeOf(address);
-        var sent = type.StartsWith("text/html", StringComparison.Ordinal) ? WithOverlay(bytes) : bytes;
+        var tag = TagOf(bytes);
+        var sent = type.StartsWith("text/html", StringComparison.Ordinal) ? WithOverlay(bytes, tag) : bytes;
+        context.Response.Headers["ETag"] = tag;
         context.Response.StatusCode = (int)status;
         context.Response.ContentType = type;
         context.Response.ContentLength64 = sent.Length;
         if (context.Request.HttpMethod != "HEAD") await context.Response.OutputStream.WriteAsync(sent);
     }
 
-    static byte[] WithOverlay(byte[] page)
+    /// <summary>The same for the same bytes, by which an open page knows whether an edit was about it.</summary>
+    static string TagOf(byte[] bytes) => $"\"{Convert.ToHexStringLower(SHA256.HashData(bytes)[..8])}\"";
+
+    static byte[] WithOverlay(byte[] page, string tag)
     {
         var end = page.AsSpan().LastIndexOf("</body>"u8);
-        return end < 0 ? page : [.. page[..end], .. Additions, .. page[(end + "</body>".Length)..]];
+        if (end < 0) return page;
+        var additions = $"<link rel=\"stylesheet\" href=\"/{Own}overlay.css\"><script src=\"/{Own}overlay.js\" data-page='{tag}'></script>\n";
+        return [.. page[..end], .. Encoding.UTF8.GetBytes(additions), .. page[end..]];
     }
 }

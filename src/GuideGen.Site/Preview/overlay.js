@@ -1,5 +1,5 @@
 /**
- * In a preview only: loads the page anew when the guide has changed, and shows what is wrong with it on top of the page.
+ * In a preview only: loads the page anew when an edit has changed it, and shows what is wrong with it on top of the page.
  *
  * @typedef {{ severity: string, line: string, hint: string }} PreviewFinding
  * @typedef {{ version: number, isGood: boolean, title: string, findings: PreviewFinding[] }} PreviewNews
@@ -9,6 +9,7 @@
 
   /** @type {number | null} */
   let shown = null;
+  const tag = document.currentScript instanceof HTMLScriptElement ? document.currentScript.dataset.page : undefined;
   const panel = document.createElement("details");
   panel.className = "preview-findings";
   panel.hidden = true;
@@ -28,11 +29,18 @@
     return made;
   }
 
+  /** A page that has loaded data may show what another page says. */
+  async function isAffected() {
+    if (performance.getEntriesByType("resource").some((entry) => entry.name.includes("/data/"))) return true;
+    const now = await fetch(location.href, { method: "HEAD" });
+    return now.headers.get("ETag") !== tag;
+  }
+
   /** @param {MessageEvent<string>} event */
-  function hear(event) {
+  async function hear(event) {
     /** @type {PreviewNews} */
     const news = JSON.parse(event.data);
-    if (shown !== null && news.version !== shown && news.isGood) {
+    if (shown !== null && news.version !== shown && news.isGood && await isAffected()) {
       location.reload();
       return;
     }
@@ -42,6 +50,7 @@
     panel.replaceChildren(element("summary", news.title + " (" + news.findings.length + ")"), list);
     panel.hidden = news.findings.length === 0;
     panel.open = !news.isGood;
+    panel.dataset.version = String(news.version);
   }
 
   document.body.append(panel);

@@ -26,6 +26,7 @@ static class RulesView
             ["id"] = rule.Id,
             ["title"] = rule.Title,
             ["severity"] = SeverityWords.Key(rule.Severity),
+            ["is_error_if_grave"] = rule.IsErrorIfGrave,
             ["can_be_dismissed"] = rule.CanBeDismissed,
             ["why"] = explanation.Why,
             ["bad"] = new ScriptArray(explanation.Bad.Select(Example)),

@@ -33,18 +33,19 @@ static class WritingView
             ["word"] = NameKinds.Word(kind),
             ["folder"] = $"content/{NameKinds.Folder(kind)}/",
             ["writing_href"] = view.Links.To(Addresses.Writing),
-            ["keys"] = new ScriptArray(Keys(view, GuideShapes.Of(kind), "")),
+            ["keys"] = new ScriptArray(Keys(view, kind, GuideShapes.Of(kind), "")),
             ["sections"] = new ScriptArray(SectionPlan.Of(kind).Select(s => new ScriptObject { ["title"] = s.Title, ["help"] = s.Help })),
             ["path"] = path,
             ["text"] = text,
+            ["is_sent"] = kind is ContentKind.Case,
         };
     }
 
     static string TitleOf(ViewContext view, ContentKind kind) => view.Words[$"writing.kinds.{NameKinds.Word(kind)}.title"];
 
     /// <summary>Every key in the order of the page, those of keys within keys behind them.</summary>
-    static IEnumerable<ScriptObject> Keys(ViewContext view, RecordOutline record, string within) =>
-        record.Fields.SelectMany(f => Inner(f.Outline).SelectMany(r => Keys(view, r, $"{within}{f.Key} › ")).Prepend(Key(view, f, within)));
+    static IEnumerable<ScriptObject> Keys(ViewContext view, ContentKind kind, RecordOutline record, string within) =>
+        PageDraft.InOrder(kind, record).SelectMany(f => Inner(f.Outline).SelectMany(r => Keys(view, kind, r, $"{within}{f.Key} › ")).Prepend(Key(view, f, within)));
 
     static IEnumerable<RecordOutline> Inner(Outline outline) => outline switch
     {
@@ -55,6 +56,9 @@ static class WritingView
         _ => [],
     };
 
+    /// <summary>Nobody needs an example of a sentence.</summary>
+    static bool IsPlain(Outline outline) => outline is ValueOutline { IsWording: true } or ListOutline { Item: ValueOutline { IsWording: true } };
+
     static ScriptObject Key(ViewContext view, IField field, string within) => new()
     {
         ["within"] = within,
@@ -62,8 +66,8 @@ static class WritingView
         ["required"] = field.IsRequired,
         ["help"] = field.Help,
         ["expected"] = field.Expected,
-        ["example"] = DraftExample.Of(field.Outline),
-        ["names"] = string.Join("; ", NamesToUse.Of(field.Outline, view.Guide)),
-        ["notes"] = string.Join(' ', NamesToUse.NotesOn(field.Outline)),
+        ["example"] = IsPlain(field.Outline) ? "" : DraftExample.Of(field.Outline),
+        ["names"] = new ScriptArray(NamesToUse.Of(field.Outline, view.Guide).Select(n => new ScriptObject { ["listed"] = new ScriptArray(n.Listed), ["text"] = n.ToString(), ["are_files"] = n.AreFiles })),
+        ["notes"] = new ScriptArray(NamesToUse.NotesOn(field.Outline)),
     };
 }

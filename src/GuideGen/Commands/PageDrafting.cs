@@ -18,6 +18,8 @@ sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder, st
     {
         var slug = DraftSlug.Of(kind, name);
         if (!SlugForm.IsGood(kind, slug)) return DraftCommand.Refuse(terminal, $"'{name}' cannot become an address. {(kind is ContentKind.Code ? "Name a code, such as P1A42." : "Use letters and digits.")}");
+        var path = Path.Combine("content", NameKinds.Folder(kind), slug + NameKinds.Ending(kind));
+        if (File.Exists(Path.Combine(folder, path))) return DraftCommand.Refuse(terminal, $"{path.Replace('\\', '/')} is there already.");
         var answers = new Dictionary<string, string>();
         if (outline.Fields.Any(f => f.Key == "name")) answers["name"] = name;
         foreach (var setting in settings)
@@ -26,8 +28,9 @@ sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder, st
             answers[setting.Split('=')[0]] = setting[(setting.IndexOf('=', StringComparison.Ordinal) + 1)..];
         }
 
-        if (!terminal.IsPiped) Ask(answers);
-        return Write(Path.Combine("content", NameKinds.Folder(kind), slug + NameKinds.Ending(kind)), PageDraft.Write(kind, answers, GuideLoader.Load(new FolderFiles(folder)).Guide));
+        var guide = GuideLoader.Load(new FolderFiles(folder)).Guide;
+        if (!terminal.IsPiped) Ask(answers, guide);
+        return Write(path, PageDraft.Write(kind, answers, guide));
     }
 
     string? Objection(string setting)
@@ -38,12 +41,12 @@ sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder, st
         return known.Contains(key) ? null : $"a {NameKinds.Word(kind)} has no key '{key}' that can be set.{NearestName.Question(key, known)} Known are {string.Join(", ", known)}.";
     }
 
-    void Ask(Dictionary<string, string> answers)
+    void Ask(Dictionary<string, string> answers, GuideContent guide)
     {
         terminal.Out.WriteLine($"An empty answer leaves a blank, {Blanks.Marker}, to fill later.");
         foreach (var field in PageDraft.Questions(kind).Where(f => !answers.ContainsKey(f.Key)))
         {
-            terminal.Out.WriteLine($"{field.Key}: {field.Help} Write {field.Expected}.");
+            terminal.Out.WriteLine($"{field.Key}: {string.Join('\n', PageDraft.Advice(field, guide))}");
             if (Answer(field) is { } answer) answers[field.Key] = answer;
         }
     }
@@ -65,7 +68,6 @@ sealed class PageDrafting(Terminal terminal, ContentKind kind, string folder, st
     int Write(string path, string text)
     {
         var file = Path.Combine(folder, path);
-        if (File.Exists(file)) return DraftCommand.Refuse(terminal, $"{path.Replace('\\', '/')} is there already.");
         Directory.CreateDirectory(Path.GetDirectoryName(file)!);
         using (var stream = new FileStream(file, FileMode.CreateNew)) stream.Write(System.Text.Encoding.UTF8.GetBytes(text));
         var schemas = Path.Combine(folder, SchemaCommand.Folder);

@@ -23,12 +23,15 @@ sealed class RulesReport(TextWriter output)
     public void Explain(Rule rule)
     {
         var explanation = RuleExplanations.All[rule.Id];
-        output.WriteLine($"{rule.Id}: {rule.Title} ({SeverityWords.Key(rule.Severity)}{(rule.CanBeDismissed ? ", can be dismissed with a reason" : "")})");
+        output.WriteLine($"{rule.Id}: {rule.Title} ({Weight(rule)})");
         output.WriteLine();
         output.WriteLine(explanation.Why);
         Show("Bad", explanation.Bad);
         Show("Good", explanation.Good);
     }
+
+    static string Weight(Rule rule) =>
+        SeverityWords.Key(rule.Severity) + (rule.IsErrorIfGrave ? ", error if the hazard is grave" : "") + (rule.CanBeDismissed ? ", can be dismissed with a reason" : "");
 
     void Show(string title, IEnumerable<RuleExample> examples)
     {
@@ -60,6 +63,7 @@ sealed class RulesReport(TextWriter output)
         json.WriteString("rule", rule.Id);
         json.WriteString("group", explanation.Group);
         json.WriteString("severity", SeverityWords.Key(rule.Severity));
+        json.WriteBoolean("isErrorIfGrave", rule.IsErrorIfGrave);
         json.WriteBoolean("canBeDismissed", rule.CanBeDismissed);
         json.WriteString("title", rule.Title);
         json.WriteString("why", explanation.Why);

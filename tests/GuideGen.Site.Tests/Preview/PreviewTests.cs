@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using GuideGen.Guide.Loading;
 using GuideGen.Site.Preview;
 using GuideGen.Site.Rendering;
@@ -61,7 +62,7 @@ public sealed class PreviewTests : IAsyncDisposable
     {
         var page = await client.GetStringAsync(new Uri("safety.html", UriKind.Relative), Stop);
 
-        var without = page.Replace("<link rel=\"stylesheet\" href=\"/_preview/overlay.css\"><script src=\"/_preview/overlay.js\"></script>\n", "", StringComparison.Ordinal);
+        var without = Regex.Replace(page, "<link rel=\"stylesheet\" href=\"/_preview/overlay.css\"><script src=\"/_preview/overlay.js\" data-page='\"[0-9a-f]{16}\"'></script>\n", "");
         Assert.NotEqual(page, without);
         Assert.Equal(CompiledSite.Of(Guides.Small).Text("safety.html"), without);
     }
@@ -78,6 +79,31 @@ public sealed class PreviewTests : IAsyncDisposable
         var news = await Next(events);
         Assert.Equal((2, true), (news.GetProperty("version").GetInt32(), news.GetProperty("isGood").GetBoolean()));
         Assert.Contains("It carries the compressed air.", await Page(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_edit_changes_the_tag_of_the_pages_it_is_about_and_of_no_other()
+    {
+        var before = await Tags();
+
+        Edit("It carries the boost.", "It carries the compressed air.");
+        server.Refresh();
+
+        var after = await Tags();
+        Assert.Equal(["parts/charge-air-hose.html"], before.Keys.Where(a => before[a] != after[a]));
+
+        async Task<Dictionary<string, string>> Tags()
+        {
+            var tags = new Dictionary<string, string>();
+            foreach (var address in CompiledSite.Of(Guides.Small).Pages.Keys)
+            {
+                using var request = new HttpRequestMessage(HttpMethod.Head, new Uri(address, UriKind.Relative));
+                using var answer = await client.SendAsync(request, Stop);
+                tags[address] = answer.Headers.ETag!.Tag;
+            }
+
+            return tags;
+        }
     }
 
     [Fact]

@@ -1,4 +1,6 @@
+using System.Text.RegularExpressions;
 using GuideGen.Guide.Findings;
+using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Drafting;
 using GuideGen.Site.Tests.Compiling;
@@ -6,7 +8,7 @@ using GuideGen.Site.Tests.Compiling;
 namespace GuideGen.Site.Tests.WholeSite;
 
 /// <summary>What the site says to those who write for it.</summary>
-public sealed class WritingPageTests
+public sealed partial class WritingPageTests
 {
     static readonly CompiledSite Site = CompiledSite.Of(Guides.Small);
 
@@ -33,7 +35,33 @@ public sealed class WritingPageTests
         var keys = page.QuerySelectorAll(".keys dt > code").Select(c => c.TextContent).ToList();
 
         Assert.Empty(GuideShapes.Of(kind).Fields.Select(f => f.Key).Except(keys));
-        Assert.Contains(StarterGuide.Files.Values, t => t == page.QuerySelector(".written pre code")!.TextContent);
+        Assert.Contains(StarterGuide.Files.Values, t => t == page.QuerySelector(".written figcaption + pre code")!.TextContent);
+    }
+
+    [Theory, MemberData(nameof(Kinds))]
+    public void A_draft_lists_its_keys_in_the_order_in_which_they_are_explained(ContentKind kind)
+    {
+        var guide = GuideLoader.Load(Guides.Open(Guides.Small)).Guide;
+        var drafted = PageDraft.Write(kind, new Dictionary<string, string>(), guide).Split('\n').Select(l => KeyLine().Match(l)).Where(m => m.Success).Select(m => m.Groups[1].Value);
+        var explained = Site.Pages[$"writing/{NameKinds.Word(kind)}.html"].Document.QuerySelectorAll(".keys dt").Where(d => d.FirstElementChild!.LocalName == "code").Select(d => d.FirstElementChild!.TextContent);
+
+        Assert.Equal(explained, drafted);
+    }
+
+    /// <summary>A key of the page itself, taken or behind its sign.</summary>
+    [GeneratedRegex("^(?:# (?!yaml-language-server))?([a-z-]+):(?: |$)")]
+    private static partial Regex KeyLine();
+
+    [Fact]
+    public void A_case_that_came_as_a_file_is_filed_as_its_page_says() =>
+        Assert.Contains("guidegen draft case --from", Site.Pages["writing/case.html"].Document.Body!.TextContent, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_key_of_likelihoods_says_what_each_word_counts()
+    {
+        var codes = Site.Pages["writing/fault.html"].Document.QuerySelectorAll(".keys > div").Single(d => d.QuerySelector("dt > code")!.TextContent == "codes");
+
+        Assert.Contains("These count: always as 0.95, usually as 0.75, sometimes as 0.35, rarely as 0.08.", codes.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
