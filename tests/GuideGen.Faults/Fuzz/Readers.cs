@@ -27,7 +27,7 @@ static class Readers
 
     static readonly string[] CodePieces = ["P", "C", "B", "U", "P0", "0299", "-00", "43", "7E8 ", "10 ", "21 ", "0: ", "59 02 ", "FF", "stored", "pending", "not ", "no ", "1 of 2", "DTC", "code ", "$", "0x", ", "];
 
-    static readonly string[] YamlPieces = ["name: x\n", "- a\n", "? ", "| \n", ">-\n", "&a ", "*a", "!!str ", "---\n", "...\n", "\"\\x41\"", "\"\\UFFFFFFFF\"", "[a, b]", "{a: b}", "\t", "  ", "# c\n", "'", "\"", "%YAML 1.2\n"];
+    static readonly string[] YamlPieces = ["name: x\n", "- a\n", "? ", "| \n", ">-\n", "&a ", "*a", "!!str ", "!<", "!<a:b> ", "!a!b ", "%TAG ! a:\n---\n", "---\n", "...\n", "\"\\x41\"", "\"\\UFFFFFFFF\"", "[a, b]", "{a: b}", "\t", "  ", "# c\n", "'", "\"", "%YAML 1.2\n"];
 
     static readonly string[] PagePieces = ["## Safety\n", "# ", "**", "*", "_", "[a](b)", "![", "](", "[a]: b\n", "|a|b|\n|-|-|\n", "> ", "- ", "1. ", "```\n", "`", "<b>", "&amp;", "\\", "---\n", "===\n", "P0299", "    ", "\n\n"];
 
