@@ -35,6 +35,10 @@ public sealed record CauseRanking(ImmutableArray<RankedCause> Causes)
             [.. terms.Select(t => new EvidenceWeight(t.Source, (t.Logs[h] - t.Logs[rival]) / Math.Log(10)))]);
     }
 
+    /// <summary>Probabilities in the order of the model's hypotheses, without what speaks for them.</summary>
+    public static ImmutableArray<double> Probabilities(RankingModel model, Answers answers) =>
+        [.. Posterior(model, EvidenceTerms.Of(model, answers))];
+
     public double ProbabilityOf(string id) => Causes.Single(c => c.Id == id).Probability;
 
     /// <summary>Indices of the hypotheses, the likeliest first, equal ones by id.</summary>

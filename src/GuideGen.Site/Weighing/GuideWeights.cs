@@ -21,6 +21,8 @@ public sealed class GuideWeights
     readonly FrozenDictionary<string, (bool[] Possible, int[] Cases)> variants;
     readonly Lazy<double> worth;
     readonly Lazy<FrozenDictionary<(string Check, string Outcome), CauseChances>> chances;
+    readonly Lazy<ILookup<string, string>> faultsOf;
+    readonly ConcurrentDictionary<string, ModelIndex> indices = new();
     readonly ConcurrentDictionary<(string Symptom, string? Variant), ImmutableArray<WeightedCause>> causes = new();
 
     GuideWeights(GuideContent guide)
@@ -43,6 +45,7 @@ public sealed class GuideWeights
             from check in Fitted.Checks
             from outcome in check.Outcomes
             select KeyValuePair.Create((check.Id, outcome.Id), new CauseChances(Places, outcome.Likelihoods))).ToFrozenDictionary());
+        faultsOf = new(() => guide.Faults.All.SelectMany(f => f.Symptoms.Select(s => (Symptom: s.Key.Value, Fault: f.Origin.Slug))).ToLookup(s => s.Symptom, s => s.Fault));
         byVariant = new(() => guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => ForVariant(v.Key.Value)));
     }
 
@@ -88,10 +91,16 @@ public sealed class GuideWeights
 
     ImmutableArray<WeightedCause> RankedCauses(string symptom, string? variant)
     {
-        var listed = guide.Faults.All.Where(f => f.Symptoms.Any(s => s.Key.Value == symptom)).Select(f => f.Origin.Slug).Append(WeightedCause.SomethingElse).ToHashSet();
-        var ranked = CauseRanking.Of(Model(variant), Answers.Nothing.With(symptom, true)).Causes.Where(c => listed.Contains(c.Id) && c.Probability > 0).ToList();
-        var sum = ranked.Sum(c => c.Probability);
-        return [.. ranked.Select(c => new WeightedCause(c.Id, c.Probability / sum))];
+        var answers = Answers.Nothing.With(symptom, true);
+        var index = indices.GetOrAdd(variant ?? "", _ => new ModelIndex(Model(variant)));
+        var probabilities = CauseRanking.Probabilities(index.Reduced(answers), answers);
+        ImmutableArray<WeightedCause> listed =
+        [
+            .. faultsOf.Value[symptom].Append(WeightedCause.SomethingElse).Select(c => new WeightedCause(c, probabilities[Places[c]])).Where(c => c.Probability > 0)
+                .OrderByDescending(c => c.Probability).ThenBy(c => c.Id, StringComparer.Ordinal),
+        ];
+        var sum = listed.Sum(c => c.Probability);
+        return [.. listed.Select(c => c with { Probability = c.Probability / sum })];
     }
 
     /// <summary>How many cases all variants together weigh as in the shares of one variant.</summary>
