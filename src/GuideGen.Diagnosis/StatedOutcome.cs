@@ -20,12 +20,18 @@ public static class StatedOutcomes
     // it about nine times in ten, and a vehicle with another cause looks sound about nine times in ten.
     const double PointsHere = 18, RulesOutHere = 1, PointsElsewhere = 1, NeutralWherePointed = 2, Neutral = 9;
 
-    /// <summary>Likelihoods of each outcome in the order of <paramref name="causes"/>; for each cause they sum to 1.</summary>
+    /// <summary>Likelihoods of each outcome, by the places of the causes; for each cause they sum to 1.</summary>
+    /// <param name="causes">The place of each cause.</param>
     public static ImmutableArray<Outcome> Likelihoods(
-        ImmutableArray<StatedOutcome> outcomes, ImmutableArray<string> causes)
+        ImmutableArray<StatedOutcome> outcomes, IReadOnlyDictionary<string, int> causes)
     {
-        double[][] columns = [.. causes.Select(cause => Column(outcomes, cause))];
-        return [.. outcomes.Select((o, i) => new Outcome(o.Id, [.. columns.Select(column => column[i])]))];
+        double[] unnamed = Column(outcomes, "");
+        (int Place, double[] Column)[] named =
+        [
+            .. outcomes.SelectMany(o => o.PointsTo.Concat(o.RulesOut).Concat(o.Chances.Keys)).Distinct()
+                .Where(causes.ContainsKey).Select(cause => (causes[cause], Column(outcomes, cause))),
+        ];
+        return [.. outcomes.Select((o, i) => new Outcome(o.Id, LikelihoodRow.Of(causes.Count, unnamed[i], named.Select(n => (n.Place, n.Column[i])))))];
     }
 
     static double[] Column(ImmutableArray<StatedOutcome> outcomes, string cause)

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace GuideGen.Diagnosis;
 
 /// <summary>One thing that a check may show, with its likelihood under each cause, in the order of the problem's causes.</summary>
-public sealed record Outcome(string Id, ImmutableArray<double> Likelihoods);
+public sealed record Outcome(string Id, LikelihoodRow Likelihoods);
 
 /// <summary>A check whose outcome depends on the cause, but not surely.</summary>
 /// <param name="Id">The check.</param>
@@ -21,7 +21,7 @@ public sealed record UncertainCheck(
     /// <summary>For each cause the id of its likeliest outcome, the first of equal ones: the check as if it were sure.</summary>
     public ImmutableArray<string> LikeliestOutcomes() =>
     [
-        .. Enumerable.Range(0, Outcomes[0].Likelihoods.Length)
+        .. Enumerable.Range(0, Outcomes[0].Likelihoods.Count)
             .Select(c => Outcomes.MaxBy(o => Math.Round(o.Likelihoods[c], 12))!.Id),
     ];
 }

@@ -51,6 +51,9 @@ public static class GuideLimits
     /// <summary>Elements of a drawing in each other; <c>image-unsafe</c>.</summary>
     public const int DrawingDepth = 200;
 
+    /// <summary>Elements that a browser draws for a drawing, each as often as it is used; <c>image-unsafe</c>.</summary>
+    public const int DrawnElements = 200_000;
+
     /// <summary>Questions and checks on a walk through a tree: nobody stands beside a vehicle for more; <c>tree-deep</c>.</summary>
     public const int StepsOfWalk = 12;
 

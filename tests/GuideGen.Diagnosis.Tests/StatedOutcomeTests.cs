@@ -4,7 +4,7 @@ namespace GuideGen.Diagnosis.Tests;
 
 public sealed class StatedOutcomeTests
 {
-    static readonly ImmutableArray<string> Causes = ["hose", "cooler", "egr"];
+    static readonly Dictionary<string, int> Causes = new() { ["hose"] = 0, ["cooler"] = 1, ["egr"] = 2 };
 
     // Common practice, no source: 18 parts where pointed to, 1 where ruled out; 9 to 1 for a cause it was not made for.
     [Fact]
@@ -31,7 +31,7 @@ public sealed class StatedOutcomeTests
     public void Stated_chances_that_do_not_sum_to_1_are_scaled()
     {
         ImmutableArray<Outcome> outcomes = StatedOutcomes.Likelihoods(
-            [Outcome("leak", [], [], ("hose", 0.9)), Outcome("holds", [], [], ("hose", 0.3))], ["hose"]);
+            [Outcome("leak", [], [], ("hose", 0.9)), Outcome("holds", [], [], ("hose", 0.3))], Causes);
 
         Assert.Equal(0.75, outcomes[0].Likelihoods[0], 1e-12);
     }

@@ -1,9 +1,11 @@
+using GuideGen.Faults.Fuzz;
 using GuideGen.Faults.Reading;
 using GuideGen.Faults.Writing;
 
 // Each fault prints one Markdown table and ends with 1 if anything did not hold; they are run by hand and never as tests.
 var faults = new Dictionary<string, Func<TextWriter, int, bool>>
 {
+    ["fuzz"] = FuzzLoop.Run,
     ["kill"] = KilledCompiles.Run,
     ["slow"] = SlowPages.Run,
     ["trouble"] = TroubledCompiles.Run,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace GuideGen.Diagnosis.Evidence;
 
@@ -11,18 +12,24 @@ public static class Pooling
 {
     static readonly ImmutableArray<double> Candidates = [1, 2, 4, 8, 16, 32, 64, 128, 256, 512, 1024];
 
-    /// <param name="all">All variants together.</param>
+    /// <summary>The share of each cause, in their order; all 0 where nobody has an opinion or a case.</summary>
+    /// <param name="all">What weighs for each cause over all variants together, opinion and cases.</param>
     /// <param name="worth">How many cases the whole weighs as; see <see cref="ChooseWorth"/>.</param>
-    /// <param name="cases">The variant's own cases by cause.</param>
-    /// <param name="absent">Causes that this variant cannot have; their share is 0 and the others take it up.</param>
-    public static CausePosterior ForVariant(
-        CausePosterior all, double worth, IReadOnlyDictionary<string, int> cases, IReadOnlySet<string>? absent = null)
+    /// <param name="cases">The variant's own cases of each cause.</param>
+    /// <param name="possible">False for causes that this variant cannot have; their share is 0 and the others take it up.</param>
+    public static ImmutableArray<double> ForVariant(
+        ImmutableArray<double> all, double worth, ReadOnlySpan<int> cases, ReadOnlySpan<bool> possible)
     {
-        bool IsPossible(CauseCount cause) => absent?.Contains(cause.Id) != true;
-        double sum = all.Causes.Where(IsPossible).Sum(c => all.Mean(c.Id));
-        return new(all.Causes.Select(c => IsPossible(c)
-            ? new CauseCount(c.Id, sum == 0 ? 0 : worth * all.Mean(c.Id) / sum, cases.GetValueOrDefault(c.Id))
-            : new CauseCount(c.Id, 0, 0)));
+        (double sum, int own) = (0, 0);
+        for (int c = 0; c < all.Length; c++)
+            if (possible[c])
+                (sum, own) = (sum + all[c], own + cases[c]);
+        double[] shares = new double[all.Length];
+        double total = (sum == 0 ? 0 : worth) + own;
+        for (int c = 0; c < shares.Length; c++)
+            if (possible[c] && total > 0)
+                shares[c] = ((sum == 0 ? 0 : worth * all[c] / sum) + cases[c]) / total;
+        return ImmutableCollectionsMarshal.AsImmutableArray(shares);
     }
 
     /// <summary>

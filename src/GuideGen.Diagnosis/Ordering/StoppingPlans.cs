@@ -45,7 +45,7 @@ public static class StoppingPlans
         double bits = Information.Entropy(prior);
         foreach (Outcome outcome in check.Outcomes)
         {
-            double[] joint = [.. prior.Select((p, c) => p * outcome.Likelihoods[c])];
+            double[] joint = [.. prior.Zip(outcome.Likelihoods, (p, likelihood) => p * likelihood)];
             bits -= joint.Sum() * Information.Entropy(joint);
         }
 

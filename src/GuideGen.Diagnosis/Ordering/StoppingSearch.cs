@@ -12,6 +12,7 @@ internal sealed class StoppingSearch
     readonly SetupLedger ledger;
     readonly long[] needs;
     readonly int[] places;
+    readonly double[][][] likelihoods;
     readonly double[] known;
     readonly double[] prior;
     Effort expected;
@@ -22,6 +23,7 @@ internal sealed class StoppingSearch
         this.problem = problem;
         ledger = new(problem.Setups, problem.Checks.SelectMany(c => c.Setups));
         needs = [.. problem.Checks.Select(c => ledger.MaskOf(c.Setups))];
+        likelihoods = [.. problem.Checks.Select(c => c.Outcomes.Select(o => o.Likelihoods.ToArray()).ToArray())];
         places = new int[problem.Checks.Length];
         int histories = 1;
         for (int check = 0; check < places.Length; check++)
@@ -116,10 +118,9 @@ internal sealed class StoppingSearch
 
     double[] Weights(double[] weights, int check, int outcome)
     {
-        ImmutableArray<double> likelihoods = problem.Checks[check].Outcomes[outcome].Likelihoods;
         double[] after = new double[weights.Length];
         for (int c = 0; c < after.Length; c++)
-            after[c] = weights[c] * likelihoods[c];
+            after[c] = weights[c] * likelihoods[check][outcome][c];
         return after;
     }
 }

@@ -1,19 +1,6 @@
+using System.Collections.Immutable;
+
 namespace GuideGen.Diagnosis.Ranking;
-
-/// <summary>Cases of each hypothesis in which a finding was there, and in which it was not.</summary>
-internal sealed record Tally(int[] Present, int[] Absent)
-{
-    public static Tally Empty(int width) => new(new int[width], new int[width]);
-
-    public Tally With(int hypothesis, bool present, int by)
-    {
-        Tally copy = new([.. Present], [.. Absent]);
-        copy.Add(hypothesis, present, by);
-        return copy;
-    }
-
-    public void Add(int hypothesis, bool present, int by) => (present ? Present : Absent)[hypothesis] += by;
-}
 
 /// <summary>
 /// What the cases tell, counted once by hypothesis of a model; a case can be left out without counting anew. What was
@@ -22,10 +9,12 @@ internal sealed record Tally(int[] Present, int[] Absent)
 public sealed class CaseCounts
 {
     readonly int[] cases;
+    readonly List<Search> searches = [];
     readonly Dictionary<string, Tally> lookedFor = new(StringComparer.Ordinal);
     readonly Dictionary<string, Tally> told = new(StringComparer.Ordinal);
-    readonly List<(int Hypothesis, SolvedCase Case)> all = [];
-    readonly (int Hypothesis, SolvedCase Case)? leftOut;
+    readonly Dictionary<(string Check, string Outcome), Dictionary<int, int>> outcomes = [];
+    readonly Dictionary<SolvedCase, int> places = new(ReferenceEqualityComparer.Instance);
+    readonly SolvedCase? leftOut;
 
     CaseCounts(RankingModel model, IEnumerable<SolvedCase> solved)
     {
@@ -33,57 +22,121 @@ public sealed class CaseCounts
         var index = model.Hypotheses.Select((h, i) => (h.Id, i)).ToDictionary(h => h.Id, h => h.i, StringComparer.Ordinal);
         foreach (SolvedCase one in solved)
             Add(index.GetValueOrDefault(one.Cause, cases.Length - 1), one);
+        Kinds = KindsOf(cases, searches);
     }
 
-    CaseCounts(CaseCounts whole, (int, SolvedCase) without)
+    CaseCounts(CaseCounts whole, SolvedCase without)
     {
-        (cases, lookedFor, told, all) = ([.. whole.cases], whole.lookedFor, whole.told, whole.all);
-        leftOut = without;
-        cases[without.Item1]--;
+        (cases, searches, Kinds, leftOut) = (whole.cases, whole.searches, whole.Kinds, without);
+        (lookedFor, told, outcomes, places) = (whole.lookedFor, whole.told, whole.outcomes, whole.places);
     }
 
     public static CaseCounts Of(RankingModel model, IEnumerable<SolvedCase> cases) => new(model, cases);
 
     /// <param name="one">One of the cases that were counted.</param>
-    public CaseCounts Without(SolvedCase one) => new(this, all.First(c => ReferenceEquals(c.Case, one)));
+    public CaseCounts Without(SolvedCase one) => new(this, one);
 
-    internal int CountOf(int hypothesis) => cases[hypothesis];
+    /// <summary>
+    /// Hypotheses of one kind have as many cases of each kind of search: before a case tells more of one of them, nothing that
+    /// nobody stated is likelier under it than under the others.
+    /// </summary>
+    internal CauseKinds Kinds { get; }
 
-    /// <summary>From cases that looked for the finding; null if none ever did.</summary>
-    internal Tally? LookedFor(string finding) => Current(lookedFor, finding, isLookedFor: true);
+    /// <summary>The hypothesis of the case that is left out: it has counts that its kind has not.</summary>
+    internal int? LeftOutPlace => leftOut is null ? null : places[leftOut];
 
-    /// <summary>From cases that told it as their owners liked.</summary>
-    internal Tally Told(string finding) => Current(told, finding, isLookedFor: false) ?? Tally.Empty(cases.Length);
+    internal int CountOf(int hypothesis) => cases[hypothesis] - (LeftOutPlace == hypothesis ? 1 : 0);
 
-    /// <summary>Cases by hypothesis whose answers fit.</summary>
-    internal int[] Count(Func<Answers, bool> fits)
+    /// <summary>Cases of all hypotheses.</summary>
+    internal int All => places.Count - (leftOut is null ? 0 : 1);
+
+    internal FindingCounts Of(string finding)
     {
-        int[] count = new int[cases.Length];
-        foreach (var (hypothesis, one) in all)
-            if (!ReferenceEquals(one, leftOut?.Case) && fits(one.Answers))
-                count[hypothesis]++;
-        return count;
+        ImmutableArray<Search> looking = [.. searches.Where(s => s.For.Contains(finding))];
+        Tally tally = (looking.IsEmpty ? told : lookedFor).GetValueOrDefault(finding, Tally.Empty);
+        Answers? without = leftOut?.Answers is { } answers && answers.LookedFor.Contains(finding) == !looking.IsEmpty ? answers : null;
+        return new(this, looking, without?.Has(finding) is { } present ? tally.Without(LeftOutPlace!.Value, present) : tally);
     }
+
+    /// <summary>Cases whose check had the outcome, by hypothesis; hypotheses without one are not in it.</summary>
+    internal IReadOnlyDictionary<int, int> OfOutcome(string check, string outcome)
+    {
+        Dictionary<int, int> counts = outcomes.GetValueOrDefault((check, outcome), []);
+        if (leftOut is null || leftOut.Answers.Outcomes.GetValueOrDefault(check) != outcome)
+            return counts;
+        counts = new(counts);
+        counts[places[leftOut]]--;
+        return counts;
+    }
+
+    /// <summary>Cases whose answers fit, by hypothesis; hypotheses without one are not in it.</summary>
+    internal IReadOnlyDictionary<int, int> Count(Func<Answers, bool> fits) =>
+        places.Where(c => c.Key != leftOut && fits(c.Key.Answers)).CountBy(c => c.Value).ToDictionary();
+
+    internal int SearchedBy(Search search, int hypothesis) =>
+        search.CountOf(hypothesis) - (LeftOutPlace == hypothesis && IsLeftOutOf(search) ? 1 : 0);
+
+    /// <summary>Cases of all hypotheses.</summary>
+    internal int SearchedBy(Search search) => search.All - (IsLeftOutOf(search) ? 1 : 0);
+
+    bool IsLeftOutOf(Search search) => ReferenceEquals(search.For, leftOut?.Answers.LookedFor);
 
     void Add(int hypothesis, SolvedCase one)
     {
         cases[hypothesis]++;
-        all.Add((hypothesis, one));
+        places.Add(one, hypothesis);
+        if (one.Answers.LookedFor.Count > 0)
+            SearchOf(one.Answers.LookedFor).Add(hypothesis);
         foreach (var (finding, present) in one.Answers.Findings)
         {
-            var tallies = one.LookedFor.Contains(finding) ? lookedFor : told;
+            var tallies = one.Answers.LookedFor.Contains(finding) ? lookedFor : told;
             if (!tallies.TryGetValue(finding, out Tally? tally))
-                tallies.Add(finding, tally = Tally.Empty(cases.Length));
-            tally.Add(hypothesis, present, 1);
+                tallies.Add(finding, tally = new());
+            tally.Add(hypothesis, present);
+        }
+
+        foreach (var (check, outcome) in one.Answers.Outcomes)
+        {
+            if (!outcomes.TryGetValue((check, outcome), out var counts))
+                outcomes.Add((check, outcome), counts = []);
+            counts[hypothesis] = counts.GetValueOrDefault(hypothesis) + 1;
         }
     }
 
-    Tally? Current(Dictionary<string, Tally> tallies, string finding, bool isLookedFor)
+    Search SearchOf(IReadOnlySet<string> wanted)
     {
-        Tally? tally = tallies.GetValueOrDefault(finding);
-        return tally is not null && leftOut is var (hypothesis, one)
-            && one.Answers.Findings.TryGetValue(finding, out bool present) && one.LookedFor.Contains(finding) == isLookedFor
-            ? tally.With(hypothesis, present, -1)
-            : tally;
+        Search? known = searches.Find(s => ReferenceEquals(s.For, wanted));
+        if (known is null)
+            searches.Add(known = new(wanted, cases.Length));
+        return known;
+    }
+
+    static CauseKinds KindsOf(int[] cases, List<Search> searches)
+    {
+        Dictionary<string, int> kinds = new(StringComparer.Ordinal);
+        return new([.. cases.Select((count, h) =>
+        {
+            string key = string.Join(' ', searches.Select(s => s.CountOf(h)).Prepend(count));
+            return kinds.TryGetValue(key, out int kind) ? kind : kinds[key] = kinds.Count;
+        })]);
+    }
+}
+
+/// <summary>Cases by hypothesis that looked for the same findings.</summary>
+internal sealed class Search(IReadOnlySet<string> wanted, int hypotheses)
+{
+    readonly int[] cases = new int[hypotheses];
+
+    public IReadOnlySet<string> For => wanted;
+
+    /// <summary>Of all hypotheses.</summary>
+    public int All { get; private set; }
+
+    public int CountOf(int hypothesis) => cases[hypothesis];
+
+    public void Add(int hypothesis)
+    {
+        cases[hypothesis]++;
+        All++;
     }
 }

@@ -35,10 +35,14 @@ public sealed record CauseRanking(ImmutableArray<RankedCause> Causes)
             [.. terms.Select(t => new EvidenceWeight(t.Source, (t.Logs[h] - t.Logs[rival]) / Math.Log(10)))]);
     }
 
+    /// <summary>Probabilities in the order of the model's hypotheses, without what speaks for them.</summary>
+    public static ImmutableArray<double> Probabilities(RankingModel model, Answers answers) =>
+        [.. Posterior(model, EvidenceTerms.Of(model, answers))];
+
     public double ProbabilityOf(string id) => Causes.Single(c => c.Id == id).Probability;
 
     /// <summary>Indices of the hypotheses, the likeliest first, equal ones by id.</summary>
-    internal static int[] Order(RankingModel model, double[] posterior) =>
+    static int[] Order(RankingModel model, double[] posterior) =>
     [
         .. Enumerable.Range(0, posterior.Length)
             .OrderByDescending(h => posterior[h]).ThenBy(h => model.Hypotheses[h].Id, StringComparer.Ordinal),
@@ -52,15 +56,12 @@ public sealed record CauseRanking(ImmutableArray<RankedCause> Causes)
     /// <summary>Probabilities in the order of the model's hypotheses.</summary>
     internal static double[] Posterior(RankingModel model, ImmutableArray<EvidenceTerm> terms)
     {
-        double[] logs = new double[model.Hypotheses.Length];
-        foreach (EvidenceTerm term in terms)
-            for (int h = 0; h < logs.Length; h++)
-                logs[h] += term.Logs[h];
+        double[] logs = EvidenceTerms.Sum(terms, model.Hypotheses.Length);
         for (int h = 0; h < logs.Length; h++)
             logs[h] += Math.Log(model.Hypotheses[h].Prior);
         double top = logs.Max();
-        double[] weights = [.. logs.Select(l => Math.Exp(l - top))];
+        double[] weights = Array.ConvertAll(logs, l => Math.Exp(l - top));
         double sum = weights.Sum();
-        return [.. weights.Select(w => w / sum)];
+        return Array.ConvertAll(weights, w => w / sum);
     }
 }

@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace GuideGen.Diagnosis.Ranking;
 
 /// <summary>What one finding, group or check says: the logarithm of its likelihood under each hypothesis.</summary>
-internal sealed record EvidenceTerm(string Source, double[] Logs);
+internal sealed record EvidenceTerm(string Source, LikelihoodRow Logs);
 
 /// <summary>Turns answers into independent terms, in the model's order, so that the order of the answers is nothing.</summary>
 internal static class EvidenceTerms
@@ -20,25 +21,44 @@ internal static class EvidenceTerms
         ];
     }
 
-    static IEnumerable<EvidenceTerm> Single(Finding finding, Answers answers)
+    /// <summary>
+    /// The logarithms of all terms together, by hypothesis. The usual values are summed by kind, so that a thousand codes that were
+    /// not there cost little more than one.
+    /// </summary>
+    public static double[] Sum(IEnumerable<EvidenceTerm> terms, int hypotheses)
     {
-        if (answers.Findings.TryGetValue(finding.Id, out bool present))
-            yield return new(finding.Id, Logs(finding.Likelihoods, present));
-    }
-
-    // Most hypotheses of a row share one stray rate, whose logarithm is taken once.
-    static double[] Logs(ImmutableArray<double> likelihoods, bool present)
-    {
-        double[] logs = new double[likelihoods.Length];
-        double known = double.NaN, log = 0;
-        for (int h = 0; h < logs.Length; h++)
+        double[] sum = new double[hypotheses];
+        Dictionary<CauseKinds, double[]> byKind = [];
+        double all = 0;
+        foreach (LikelihoodRow logs in terms.Select(t => t.Logs))
         {
-            if (likelihoods[h] != known)
-                (known, log) = (likelihoods[h], Math.Log(present ? likelihoods[h] : 1 - likelihoods[h]));
-            logs[h] = log;
+            ReadOnlySpan<double> usual = logs.Usual;
+            for (int i = 0; i < logs.Places.Length; i++)
+                sum[logs.Places[i]] += logs.Own[i] - usual[logs.Kinds.Of(logs.Places[i])];
+            if (usual.Length == 1)
+                all += usual[0];
+            else
+                Add(usual, CollectionsMarshal.GetValueRefOrAddDefault(byKind, logs.Kinds, out _) ??= new double[usual.Length]);
         }
 
-        return logs;
+        for (int h = 0; h < sum.Length; h++)
+            sum[h] += all;
+        foreach (var (kinds, values) in byKind)
+            for (int h = 0; h < sum.Length; h++)
+                sum[h] += values[kinds.Of(h)];
+        return sum;
+    }
+
+    static void Add(ReadOnlySpan<double> values, double[] to)
+    {
+        for (int i = 0; i < to.Length; i++)
+            to[i] += values[i];
+    }
+
+    static IEnumerable<EvidenceTerm> Single(Finding finding, Answers answers)
+    {
+        if (answers.Has(finding.Id) is { } present)
+            yield return new(finding.Id, finding.Likelihoods.Map(l => Math.Log(present ? l : 1 - l)));
     }
 
     static IEnumerable<EvidenceTerm> Group(FindingGroup group, ImmutableArray<Finding> members, Answers answers)
@@ -49,14 +69,20 @@ internal static class EvidenceTerms
         return group.Rule switch
         {
             GroupRule.Strongest => [known.MaxBy(Spread)!],
-            GroupRule.Shared => known.Select(t => t with { Logs = [.. t.Logs.Select(l => l / known.Length)] }),
+            GroupRule.Shared => known.Select(t => t with { Logs = t.Logs.Map(l => l / known.Length) }),
             GroupRule.Joint => [Joint(group, answers)],
             _ => throw new ArgumentOutOfRangeException(nameof(group)),
         };
     }
 
     // How far a term can move two hypotheses against each other; among equals the first member speaks.
-    static double Spread(EvidenceTerm term) => Math.Round(term.Logs.Max() - term.Logs.Min(), 12);
+    static double Spread(EvidenceTerm term)
+    {
+        (double least, double most) = (double.MaxValue, double.MinValue);
+        foreach (var (value, _) in term.Logs.Values())
+            (least, most) = (Math.Min(least, value), Math.Max(most, value));
+        return Math.Round(most - least, 12);
+    }
 
     // An unknown member is summed out: every combination that fits what is known counts.
     static EvidenceTerm Joint(FindingGroup group, Answers answers)
@@ -64,19 +90,18 @@ internal static class EvidenceTerms
         char?[] wanted =
         [
             .. group.Members.Select(m =>
-                answers.Findings.TryGetValue(m, out bool present) ? present ? '1' : '0' : (char?)null),
+                answers.Has(m) is { } present ? present ? '1' : '0' : (char?)null),
         ];
         ImmutableArray<JointRow> fitting =
             [.. group.Joint.Where(r => r.Pattern.Zip(wanted, (has, want) => want is null || has == want).All(x => x))];
-        int width = fitting[0].Likelihoods.Length;
-        return new(group.Id,
-            [.. Enumerable.Range(0, width).Select(h => Math.Log(fitting.Sum(r => r.Likelihoods[h])))]);
+        LikelihoodRow sum = LikelihoodTable.Map([.. fitting.Select(r => r.Likelihoods)], (_, column) => [.. column.Select(_ => column.Sum())])[0];
+        return new(group.Id, sum.Map(Math.Log));
     }
 
     static IEnumerable<EvidenceTerm> OfCheck(UncertainCheck check, Answers answers)
     {
         if (answers.Outcomes.TryGetValue(check.Id, out string? seen)
             && check.Outcomes.FirstOrDefault(o => o.Id == seen) is { } outcome)
-            yield return new(check.Id, [.. outcome.Likelihoods.Select(Math.Log)]);
+            yield return new(check.Id, outcome.Likelihoods.Map(Math.Log));
     }
 }

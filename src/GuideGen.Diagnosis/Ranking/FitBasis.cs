@@ -33,28 +33,28 @@ public sealed record FitBasis(double Worth, ReportHabit Habit)
 
     static IEnumerable<(double, int, int)> OfFinding(Finding finding, CaseCounts counts)
     {
-        if (counts.LookedFor(finding.Id) is not { } tally)
+        FindingCounts seen = counts.Of(finding.Id);
+        if (!seen.IsLookedFor)
             yield break;
-        for (int h = 0; h < finding.Likelihoods.Length; h++)
+        foreach (int h in finding.Stated)
         {
-            int asked = tally.Present[h] + tally.Absent[h];
-            if (asked == 0 || finding.IsStray(h))
-                continue;
-            if (tally.Present[h] > 0)
-                yield return (finding.Likelihoods[h], tally.Present[h], asked);
-            if (tally.Absent[h] > 0)
-                yield return (1 - finding.Likelihoods[h], tally.Absent[h], asked);
+            Shown shown = seen.At(h);
+            if (shown.Present > 0)
+                yield return (finding.Likelihoods[h], shown.Present, shown.Asked);
+            if (shown.Absent > 0)
+                yield return (1 - finding.Likelihoods[h], shown.Absent, shown.Asked);
         }
     }
 
     static IEnumerable<(double, int, int)> OfCheck(UncertainCheck check, CaseCounts counts)
     {
-        var shown = check.Outcomes.Select(o => counts.Count(a => a.Outcomes.GetValueOrDefault(check.Id) == o.Id)).ToList();
+        var shown = check.Outcomes.Select(o => (o.Likelihoods, Counts: counts.OfOutcome(check.Id, o.Id))).ToList();
         return
-            from h in Enumerable.Range(0, check.Outcomes[0].Likelihoods.Length)
-            let asked = shown.Sum(s => s[h])
-            from o in Enumerable.Range(0, shown.Count)
-            where shown[o][h] > 0
-            select (check.Outcomes[o].Likelihoods[h], shown[o][h], asked);
+            from h in shown.SelectMany(s => s.Counts.Keys).Distinct().Order()
+            let asked = shown.Sum(s => s.Counts.GetValueOrDefault(h))
+            from outcome in shown
+            let count = outcome.Counts.GetValueOrDefault(h)
+            where count > 0
+            select (outcome.Likelihoods[h], count, asked);
     }
 }

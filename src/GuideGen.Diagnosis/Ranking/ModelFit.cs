@@ -33,65 +33,53 @@ public static class ModelFit
         };
     }
 
-    /// <summary>A finding that some case looked for learns from such cases only: the others may have passed over it.</summary>
     static Finding Move(Finding finding, CaseCounts counts, FitBasis basis)
     {
-        if (counts.LookedFor(finding.Id) is { } sure)
-            return Move(finding, sure, _ => 0, basis);
-        Tally told = counts.Told(finding.Id);
+        FindingCounts seen = counts.Of(finding.Id);
         // Where absence is never told, silence cannot be weighed either.
-        return told.Absent.All(a => a == 0)
-            ? finding
-            : Move(finding, told, h => counts.CountOf(h) - told.Present[h] - told.Absent[h], basis);
+        if (!seen.IsLookedFor && seen.Tally.Places.All(p => seen.Tally.At(p).Absent == 0))
+            return finding;
+        LikelihoodRow stated = finding.Likelihoods;
+        double pooled = finding.OthersAreStrays ? Pooled(finding, seen, basis.Habit) : 0;
+        int last = stated.Count - 1;
+        SortedSet<int> own = [.. stated.Places.ToArray(), .. seen.Places, last];
+        double Moved(int h) => basis.Habit.Shift(
+            finding.IsStray(h) ? pooled : stated[h], finding.IsStray(h) || h == last ? StrayWorth : basis.Worth, seen.At(h));
+        double[] usual = new double[counts.Kinds.Sizes.Length];
+        foreach (var (kind, h) in Examples(counts.Kinds, own))
+            usual[kind] = Moved(h);
+        return finding with { Likelihoods = Likelihood.Bound(LikelihoodRow.Of(counts.Kinds, usual, own.Select(h => (h, Moved(h))))) };
     }
 
-    static Finding Move(Finding finding, Tally tally, Func<int, int> silent, FitBasis basis)
-    {
-        ImmutableArray<double> stated = finding.Likelihoods;
-        double pooled = Pooled(finding, tally, silent, basis.Habit);
-        double[] moved = new double[stated.Length];
-        for (int h = 0; h < moved.Length; h++)
-        {
-            bool isStray = finding.IsStray(h), isElse = h == moved.Length - 1;
-            moved[h] = basis.Habit.Shift(
-                isStray ? pooled : stated[h], isStray || isElse ? StrayWorth : basis.Worth, tally.Present[h], tally.Absent[h], silent(h));
-        }
-
-        return finding with { Likelihoods = Likelihood.Bound(moved) };
-    }
+    /// <summary>A hypothesis of each kind that has no counts or likelihood of its own, where there is one.</summary>
+    static IEnumerable<(int Kind, int Hypothesis)> Examples(CauseKinds kinds, SortedSet<int> own) =>
+        kinds.Members.SelectMany((members, kind) => members.Where(h => !own.Contains(h)).Take(1).Select(h => (kind, h)));
 
     /// <summary>The mean stray rate, moved by the cases of all hypotheses without a statement together.</summary>
-    static double Pooled(Finding finding, Tally tally, Func<int, int> silent, ReportHabit habit)
+    static double Pooled(Finding finding, FindingCounts seen, ReportHabit habit)
     {
-        int strays = 0, present = 0, absent = 0, unsaid = 0;
-        double stated = 0;
-        for (int h = 0; h < finding.Likelihoods.Length; h++)
-        {
-            if (!finding.IsStray(h))
-                continue;
-            strays++;
-            stated += finding.Likelihoods[h];
-            present += tally.Present[h];
-            absent += tally.Absent[h];
-            unsaid += silent(h);
-        }
-
-        return strays == 0 ? 0 : habit.Shift(stated / strays, StrayWorth, present, absent, unsaid);
+        LikelihoodRow stated = finding.Likelihoods;
+        if (stated.Places.Length == stated.Count)
+            return 0;
+        Shown strays = seen.All();
+        foreach (int h in stated.Places)
+            strays -= seen.At(h);
+        return habit.Shift(stated.Usual[0], StrayWorth, strays);
     }
 
     static UncertainCheck Move(UncertainCheck check, CaseCounts counts, double worth)
     {
         var moved = MoveTable(
             [.. check.Outcomes.Select(o => o.Likelihoods)],
-            [.. check.Outcomes.Select(o => counts.Count(a => a.Outcomes.GetValueOrDefault(check.Id) == o.Id))],
+            [.. check.Outcomes.Select(o => counts.OfOutcome(check.Id, o.Id))],
             worth);
         return check with { Outcomes = [.. check.Outcomes.Select((o, i) => o with { Likelihoods = moved[i] })] };
     }
 
     static FindingGroup Move(FindingGroup group, CaseCounts counts, double worth)
     {
-        bool Shows(Answers answers, string pattern) => pattern.Zip(group.Members, (has, member) =>
-            answers.Findings.TryGetValue(member, out bool present) && present == (has == '1')).All(x => x);
+        bool Shows(Answers answers, string pattern) =>
+            pattern.Zip(group.Members, (has, member) => answers.Has(member) == (has == '1')).All(x => x);
         var moved = MoveTable(
             [.. group.Joint.Select(r => r.Likelihoods)],
             [.. group.Joint.Select(r => counts.Count(a => Shows(a, r.Pattern)))],
@@ -99,10 +87,14 @@ public static class ModelFit
         return group with { Joint = [.. group.Joint.Select((r, i) => r with { Likelihoods = moved[i] })] };
     }
 
-    static ImmutableArray<ImmutableArray<double>> MoveTable(
-        ImmutableArray<ImmutableArray<double>> rows, ImmutableArray<int[]> counts, double worth) => Likelihood.BoundTable(
-    [
-        .. rows.Select((row, r) => row.Select((l, h) =>
-            (worth * l + counts[r][h]) / (worth + counts.Sum(c => c[h]))).ToImmutableArray()),
-    ]);
+    static ImmutableArray<LikelihoodRow> MoveTable(
+        ImmutableArray<LikelihoodRow> rows, ImmutableArray<IReadOnlyDictionary<int, int>> counts, double worth) =>
+        Likelihood.BoundTable(LikelihoodTable.Map(
+            rows,
+            (h, column) =>
+            {
+                int[] shown = [.. counts.Select(c => c.GetValueOrDefault(h))];
+                return [.. column.Select((l, r) => (worth * l + shown[r]) / (worth + shown.Sum()))];
+            },
+            counts.SelectMany(c => c.Keys)));
 }

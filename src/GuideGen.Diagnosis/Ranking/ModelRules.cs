@@ -37,17 +37,17 @@ internal static class ModelRules
         }
     }
 
-    static void Table(string id, ImmutableArray<ImmutableArray<double>> rows, int width)
+    static void Table(string id, ImmutableArray<LikelihoodRow> rows, int width)
     {
         Must(rows.Length >= 2, $"{id} needs at least two outcomes.");
-        foreach (ImmutableArray<double> row in rows)
+        foreach (LikelihoodRow row in rows)
             Row(id, row, width);
-        for (int c = 0; c < width; c++)
-            Must(Math.Abs(rows.Sum(row => row[c]) - 1) < 1e-6, $"The outcomes of {id} do not sum to 1.");
+        LikelihoodRow sum = LikelihoodTable.Map(rows, (_, column) => [.. column.Select(_ => column.Sum())])[0];
+        Must(sum.Values().All(v => Math.Abs(v.Value - 1) < 1e-6), $"The outcomes of {id} do not sum to 1.");
     }
 
-    static void Row(string id, ImmutableArray<double> row, int width) => Must(
-        row.Length == width && row.All(v => v is >= 0 and <= 1),
+    static void Row(string id, LikelihoodRow row, int width) => Must(
+        row.Count == width && row.Values().All(v => v.Value is >= 0 and <= 1),
         $"{id} needs one likelihood between 0 and 1 for each hypothesis.");
 
     static void Distinct(IEnumerable<string> ids, string what)

@@ -48,7 +48,7 @@ public static class NextChecks
         var effects = ImmutableArray.CreateBuilder<OutcomeEffect>(check.Outcomes.Length);
         foreach (Outcome outcome in check.Outcomes)
         {
-            double[] joint = [.. now.Select((p, h) => p * outcome.Likelihoods[h])];
+            double[] joint = [.. now.Zip(outcome.Likelihoods, (p, likelihood) => p * likelihood)];
             double chance = joint.Sum();
             double[] after = [.. joint.Select(j => j / chance)];
             bits -= chance * Information.Entropy(after);

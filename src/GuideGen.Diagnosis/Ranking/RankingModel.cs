@@ -10,16 +10,20 @@ public sealed record Hypothesis(string Id, double Prior);
 /// Something the owner may have noticed or read out: a code or a symptom. <paramref name="Likelihoods"/>: how likely
 /// it is under each hypothesis of the model, in the model's order; the last is 'something else', its base rate.
 /// </summary>
-public sealed record Finding(string Id, ImmutableArray<double> Likelihoods)
+public sealed record Finding(string Id, LikelihoodRow Likelihoods)
 {
     /// <summary>
-    /// True for each hypothesis of which nobody has stated how likely the finding is, so that its likelihood is a stray rate;
-    /// empty where all are stated.
+    /// True where a likelihood is stated for the hypotheses that have one of their own in the row, and the others share a stray
+    /// rate; false where all are stated.
     /// </summary>
     [JsonIgnore]
-    public ImmutableArray<bool> Strays { get; init; } = [];
+    public bool OthersAreStrays { get; init; }
 
-    internal bool IsStray(int hypothesis) => !Strays.IsEmpty && Strays[hypothesis];
+    /// <summary>Hypotheses of which its likelihood is stated.</summary>
+    internal IEnumerable<int> Stated =>
+        OthersAreStrays ? Likelihoods.Places.ToArray() : Enumerable.Range(0, Likelihoods.Count);
+
+    internal bool IsStray(int hypothesis) => OthersAreStrays && !Likelihoods.HasOwn(hypothesis);
 }
 
 /// <summary>How findings that share a root signal are kept from counting twice.</summary>
@@ -39,7 +43,7 @@ public enum GroupRule
 /// One combination of a joint table: a character for each member of the group, '1' present and '0' absent, with its
 /// likelihood under each hypothesis.
 /// </summary>
-public sealed record JointRow(string Pattern, ImmutableArray<double> Likelihoods);
+public sealed record JointRow(string Pattern, LikelihoodRow Likelihoods);
 
 /// <summary>Findings with one root signal. A finding belongs to one group at most.</summary>
 /// <param name="Id">Names the group in explanations.</param>
@@ -81,7 +85,7 @@ public sealed record RankingModel
         return new()
         {
             Hypotheses = hypotheses,
-            Findings = [.. parts.Findings.Select(f => f with { Likelihoods = Likelihood.Bound(f.Likelihoods.AsSpan()) })],
+            Findings = [.. parts.Findings.Select(f => f with { Likelihoods = Likelihood.Bound(f.Likelihoods) })],
             Groups = [.. parts.Groups.Select(g => g with { Joint = BoundJoint(g.Joint) })],
             Checks = [.. parts.Checks.Select(c => c with { Outcomes = BoundOutcomes(c.Outcomes) })],
             Setups = parts.Setups,
@@ -94,22 +98,9 @@ public sealed record RankingModel
             ? this with { Hypotheses = [.. Hypotheses.Zip(priors, (h, prior) => h with { Prior = prior })] }
             : throw new ArgumentException("One prior for each hypothesis.", nameof(priors));
 
-    /// <summary>The part of the model that the answers speak of: it ranks them as the whole does.</summary>
-    public RankingModel Reduced(Answers answers)
-    {
-        ImmutableArray<FindingGroup> groups = [.. Groups.Where(g => g.Members.Any(answers.Findings.ContainsKey))];
-        HashSet<string> needed = [.. answers.Findings.Keys, .. groups.SelectMany(g => g.Members)];
-        return this with
-        {
-            Findings = [.. Findings.Where(f => needed.Contains(f.Id))],
-            Groups = groups,
-            Checks = [.. Checks.Where(c => answers.Outcomes.ContainsKey(c.Id))],
-        };
-    }
-
     static ImmutableArray<JointRow> BoundJoint(ImmutableArray<JointRow> rows)
     {
-        var bounded = Likelihood.BoundTable([.. rows.Select(r => r.Likelihoods)]);
+        ImmutableArray<LikelihoodRow> bounded = Likelihood.BoundTable([.. rows.Select(r => r.Likelihoods)]);
         return [.. rows.Select((r, i) => r with { Likelihoods = bounded[i] })];
     }
 

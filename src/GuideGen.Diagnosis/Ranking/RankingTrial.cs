@@ -15,7 +15,7 @@ public sealed class RankingTrial
         }
 
         TruthBin = BinOf(stated[truth]);
-        Place = Enumerable.Range(0, stated.Length).Count(h => CauseRanking.IsBefore(model, stated, h, truth));
+        Place = PlaceOf(truth, model, stated);
         (Brier, Log) = (Scores.Brier(stated, truth), Scores.Log(stated, truth));
     }
 
@@ -40,6 +40,14 @@ public sealed class RankingTrial
     internal ReadOnlySpan<double> Sums => sums;
 
     internal ReadOnlySpan<int> Counts => counts;
+
+    static int PlaceOf(int truth, RankingModel model, double[] stated)
+    {
+        int before = 0;
+        for (int h = 0; h < stated.Length; h++)
+            before += CauseRanking.IsBefore(model, stated, h, truth) ? 1 : 0;
+        return before;
+    }
 
     static int BinOf(double probability) => Math.Min((int)(probability * LeaveOneOut.Bins), LeaveOneOut.Bins - 1);
 

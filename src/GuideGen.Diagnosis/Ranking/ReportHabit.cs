@@ -16,15 +16,16 @@ public readonly record struct ReportHabit(double TellsPresent, double TellsAbsen
     internal static ReportHabit Of(RankingModel authored, CaseCounts counts)
     {
         double present = 0, absent = 0, expectedPresent = 0, expectedAbsent = 0;
-        foreach (Finding finding in authored.Findings.Where(f => counts.LookedFor(f.Id) is null))
+        foreach (Finding finding in authored.Findings)
         {
-            Tally told = counts.Told(finding.Id);
-            for (int h = 0; h < finding.Likelihoods.Length - 1; h++)
+            FindingCounts seen = counts.Of(finding.Id);
+            if (seen.IsLookedFor)
+                continue;
+            foreach (int h in finding.Stated.Where(h => h < finding.Likelihoods.Count - 1))
             {
-                if (finding.IsStray(h))
-                    continue;
-                present += told.Present[h];
-                absent += told.Absent[h];
+                Shown told = seen.At(h);
+                present += told.Present;
+                absent += told.Absent;
                 expectedPresent += finding.Likelihoods[h] * counts.CountOf(h);
                 expectedAbsent += (1 - finding.Likelihoods[h]) * counts.CountOf(h);
             }
@@ -38,14 +39,15 @@ public readonly record struct ReportHabit(double TellsPresent, double TellsAbsen
     /// is repeated until it stands still (A. Dempster, N. Laird, D. Rubin 1977, JRSS B 39:1-38).
     /// </summary>
     /// <param name="worth">So many cases the stated likelihood weighs as.</param>
-    internal double Shift(double stated, double worth, int present, int absent, int silent)
+    internal double Shift(double stated, double worth, Shown cases)
     {
-        if (silent == 0)
-            return (worth * stated + present) / (worth + present + absent);
+        if (cases.Silent == 0)
+            return (worth * stated + cases.Present) / (worth + cases.Asked);
         double likelihood = stated;
         for (int step = 0; step < MostSteps; step++)
         {
-            double next = (worth * stated + present + silent * ChancePresent(likelihood)) / (worth + present + absent + silent);
+            double present = cases.Present + cases.Silent * ChancePresent(likelihood);
+            double next = (worth * stated + present) / (worth + cases.Asked + cases.Silent);
             if (Math.Abs(next - likelihood) < 1e-13)
                 return next;
             likelihood = next;

@@ -23,7 +23,7 @@ public sealed record TreeLeaf(string Id, string? Cause) : TreeNode(Id);
 public sealed record TreeBranch(string Answer, string Next, CauseChances? Chances = null);
 
 /// <summary>A row of likelihoods and the place of each cause in it; many rows share the places.</summary>
-public sealed record CauseChances(IReadOnlyDictionary<string, int> Places, ImmutableArray<double> Row)
+public sealed record CauseChances(IReadOnlyDictionary<string, int> Places, LikelihoodRow Row)
 {
     /// <summary>Null for a cause that has no place.</summary>
     public double? Of(string cause) => Places.TryGetValue(cause, out int place) ? Row[place] : null;

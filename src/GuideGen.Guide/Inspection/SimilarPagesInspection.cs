@@ -1,3 +1,4 @@
+using System.Collections;
 using System.Globalization;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
@@ -21,13 +22,15 @@ sealed class SimilarPagesInspection : IInspection
     /// <summary>A phrase of so many pages is a set phrase, such as a caution, and makes no two of them alike.</summary>
     const int SetPhrasePages = 12;
 
+    const int Slots = 1 << 25;
+
     public IEnumerable<Finding> Inspect(GuideContent guide)
     {
-        var pages = guide.Entries.Select(e => (Entry: e, Phrases: PhrasesOf(e))).Where(p => p.Phrases.Count >= FewestPhrases).ToList();
+        var pages = guide.Entries.Select(e => (Entry: e, Phrases: PhrasesOf(e))).Where(p => p.Phrases.Length >= FewestPhrases).ToList();
         var inCommon = CountInCommon(pages.ConvertAll(p => p.Phrases));
         return
             from pair in inCommon.OrderBy(p => p.Key)
-            let share = (double)pair.Value / pages[pair.Key.Later].Phrases.Count
+            let share = (double)pair.Value / pages[pair.Key.Later].Phrases.Length
             where share >= MostInCommon
             let later = pages[pair.Key.Later].Entry
             let first = pages[pair.Key.First].Entry
@@ -35,12 +38,12 @@ sealed class SimilarPagesInspection : IInspection
             select finding.Concerning(first.Origin.Slug);
     }
 
-    static HashSet<ulong> PhrasesOf(IGuideEntry entry)
+    static ulong[] PhrasesOf(IGuideEntry entry)
     {
         var words = Words.In(entry.Origin.Source, entry.Origin.Body.Runs.Where(r => !r.IsHeading));
         var phrases = new HashSet<ulong>(words.Count);
         for (var i = 0; i + PhraseWords <= words.Count; i++) phrases.Add(Hash(words, i));
-        return phrases;
+        return [.. phrases];
     }
 
     /// <summary>FNV-1a of 64 bits (G. Fowler, L. C. Noll, K.-P. Vo): the same on every machine, unlike the hash of a string.</summary>
@@ -56,12 +59,30 @@ sealed class SimilarPagesInspection : IInspection
         return hash;
     }
 
-    static Dictionary<(int First, int Later), int> CountInCommon(List<HashSet<ulong>> pages)
+    /// <summary>
+    /// The slots that more than one phrase fell into. Nearly all phrases stand once, and 10,000 pages have six million of them: those
+    /// that are alone in their slot need not be remembered.
+    /// </summary>
+    static BitArray Repeated(List<ulong[]> pages)
     {
+        var (seen, again) = (new BitArray(Slots), new BitArray(Slots));
+        foreach (var phrase in pages.SelectMany(p => p))
+        {
+            var slot = (int)(phrase % Slots);
+            if (seen[slot]) again[slot] = true;
+            seen[slot] = true;
+        }
+
+        return again;
+    }
+
+    static Dictionary<(int First, int Later), int> CountInCommon(List<ulong[]> pages)
+    {
+        var isRepeated = Repeated(pages);
         var where = new Dictionary<ulong, List<int>>();
         for (var page = 0; page < pages.Count; page++)
         {
-            foreach (var phrase in pages[page])
+            foreach (var phrase in pages[page].Where(p => isRepeated[(int)(p % Slots)]))
             {
                 if (!where.TryGetValue(phrase, out var places)) where[phrase] = places = [];
                 places.Add(page);

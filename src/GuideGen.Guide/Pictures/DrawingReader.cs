@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using System.Text;
 using System.Text.RegularExpressions;
 using System.Xml;
 using GuideGen.Guide.Findings;
@@ -27,18 +28,22 @@ static partial class DrawingReader
     public static Picture? Read(SourceText source, FindingList findings)
     {
         Picture? picture = null;
+        var (copies, style) = (new DrawingCopies(), new StringBuilder());
         try
         {
             using var xml = XmlReader.Create(new StringReader(source.Text), Settings);
             while (xml.Read())
             {
                 if (xml.Depth > GuideLimits.DrawingDepth) return Refuse(source, xml, "markup nested too deeply", findings);
-                if (WhyUnsafe(xml) is { } why) return Refuse(source, xml, why, findings);
+                if (WhyUnsafe(xml, style) is { } why) return Refuse(source, xml, why, findings);
                 if (xml.NodeType != XmlNodeType.Element) continue;
                 if (picture is null && (xml.LocalName, xml.NamespaceURI) != ("svg", SvgSpace)) break;
                 picture ??= SizeOf(xml);
                 if (UnsafeAttribute(xml) is { } attribute) return Refuse(source, xml, attribute, findings);
+                copies.Take(xml);
             }
+
+            if (copies.IsTooMany) return Refuse(source, xml, "pieces that are used again and again", findings);
         }
         catch (XmlException fault)
         {
@@ -50,13 +55,16 @@ static partial class DrawingReader
         return picture;
     }
 
-    static string? WhyUnsafe(XmlReader xml) => xml.NodeType switch
+    /// <param name="style">Gathers the text of a style: what stands in two pieces with a comment between them is one to a browser.</param>
+    static string? WhyUnsafe(XmlReader xml, StringBuilder style)
     {
-        XmlNodeType.Element when xml.NamespaceURI == MarkupSpace || Active.Contains(xml.LocalName.ToLowerInvariant()) => $"the element '{xml.LocalName}'",
-        XmlNodeType.ProcessingInstruction => $"the instruction '{xml.Name}'",
-        XmlNodeType.Text or XmlNodeType.CDATA when LeavesFile(xml.Value) => "a style that loads something",
-        _ => null,
-    };
+        if (xml.NodeType is XmlNodeType.Text or XmlNodeType.CDATA) style.Append(xml.Value);
+        if (xml.NodeType is not (XmlNodeType.Element or XmlNodeType.EndElement)) return xml.NodeType is XmlNodeType.ProcessingInstruction ? $"the instruction '{xml.Name}'" : null;
+        var text = style.ToString();
+        style.Clear();
+        if (LeavesFile(text)) return "a style that loads something";
+        return xml.NamespaceURI == MarkupSpace || Active.Contains(xml.LocalName.ToLowerInvariant()) ? $"the element '{xml.LocalName}'" : null;
+    }
 
     static string? UnsafeAttribute(XmlReader xml)
     {
@@ -71,6 +79,7 @@ static partial class DrawingReader
         _ when name.StartsWith("on", StringComparison.Ordinal) => false,
         // An animation could put an address in later.
         "attributename" => !value.EndsWith("href", StringComparison.OrdinalIgnoreCase),
+        "base" => false,
         "href" or "src" => value.Length == 0 || value[0] == '#' || InnerPicture().IsMatch(value),
         _ => !LeavesFile(value) && !value.StartsWith("javascript:", StringComparison.OrdinalIgnoreCase),
     };
@@ -104,7 +113,7 @@ static partial class DrawingReader
     static SourceSpan PlaceOf(SourceText source, int line, int column) =>
         line < 1 || line > source.LineCount ? source.Top : source.Span(Math.Min(source.StartOf(line) + Math.Max(0, column - 1), source.Text.Length), 0);
 
-    [GeneratedRegex(@"@import|url\(\s*['""]?\s*(?!#|['""\s])|\\", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"@import|image(-set)?\(|url\(\s*['""]?\s*(?!#|['""\s])|\\", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Loads();
 
     [GeneratedRegex(@"^data:image/(png|jpeg|webp);base64,[A-Za-z0-9+/=\s]*$", RegexOptions.CultureInvariant)]

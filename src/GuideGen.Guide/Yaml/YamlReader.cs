@@ -57,6 +57,12 @@ public sealed class YamlReader
             findings.Add(Rules.YamlSyntax.At(reader.PlaceOf(reader.scanner.CurrentPosition), "an escape stands for no character"));
             return null;
         }
+        catch (ArgumentException)
+        {
+            // What the parser throws for a tag that cannot be an address.
+            findings.Add(Rules.YamlRefused.At(reader.PlaceOf(reader.scanner.CurrentPosition), "a tag"));
+            return null;
+        }
     }
 
     public static YamlNode? Read(SourceText source, FindingList findings) => Read(source, 0, source.Text.Length, findings);

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using GuideGen.Diagnosis.Ranking;
+using GuideGen.Diagnosis;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Views;
 using GuideGen.Site.Weighing;
@@ -17,7 +17,7 @@ static class WeighScript
     static readonly JsonSerializerOptions Options = new()
     {
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase), new PackedRowJson() },
     };
 
     public static void Write(Utf8JsonWriter json, ViewContext view) => JsonSerializer.Serialize(json, DataOf(view), Options);
@@ -28,7 +28,7 @@ static class WeighScript
         return new
         {
             plausible = GuideWeights.Plausible,
-            model = PackedModel.Of(view.Plan.Weights.Model(null)),
+            model = view.Plan.Weights.Model(null),
             variants = guide.Vehicle.Variants.ToDictionary(v => v.Key.Value, v => VariantOf(view.Plan.Weights, v.Key.Value)),
             faults = guide.Faults.All.ToDictionary(f => f.Origin.Slug, f => FaultOf(view, f)),
             checks = guide.Checks.All.ToDictionary(c => c.Origin.Slug, c => CheckOf(view, c)),

@@ -31,7 +31,7 @@ sealed record Candidate(
         new UncertainCheck(
             "ask-" + name,
             new Effort(question.Minutes?.Value ?? StepNeeds.MinutesToAnswer),
-            StatedOutcomes.Likelihoods([.. question.Answers.Select(a => Stated(a.Key.Value, a.Value))], [.. weights.Fitted.Hypotheses.Select(h => h.Id)]),
+            StatedOutcomes.Likelihoods([.. question.Answers.Select(a => Stated(a.Key.Value, a.Value))], weights.Places),
             [],
             []),
         question.Answers,

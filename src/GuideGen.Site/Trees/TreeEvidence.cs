@@ -107,7 +107,7 @@ public sealed class TreeEvidences(GuideContent guide, GuideWeights weights)
         return new TreeStopping(StoppingPlans.Best(new StoppingProblem(causes, checks, weights.Fitted.Setups, wrong, scale)), wrong);
     }
 
-    Diagnosis.Outcome For(Diagnosis.Outcome outcome, ImmutableArray<WeightedCause> causes) => outcome with { Likelihoods = [.. causes.Select(c => outcome.Likelihoods[weights.Places[c.Id]])] };
+    Diagnosis.Outcome For(Diagnosis.Outcome outcome, ImmutableArray<WeightedCause> causes) => outcome with { Likelihoods = outcome.Likelihoods.For(causes.Select(c => weights.Places[c.Id])) };
 
     /// <summary>Own hours, parts and consumables of the repair; nothing for a cause that the guide does not know.</summary>
     double RepairMinutes(string fault)

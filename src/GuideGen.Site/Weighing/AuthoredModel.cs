@@ -45,27 +45,24 @@ static class AuthoredModel
         double stray)
         where TSign : notnull
     {
-        var stated = guide.Faults.All.Select(f => listed(f).ToDictionary(s => s.Key.Value, s => s.Value.Value.Value)).ToList();
+        var faults = guide.Faults.All;
+        var beliefs = faults.Sum(f => f.Belief.Value);
+        var stated = faults.SelectMany((f, i) => listed(f).Select(s => (Sign: s.Key.Value, Fault: i, Likelihood: s.Value.Value.Value))).ToLookup(s => s.Sign);
         return signs.Select(s =>
         {
-            ImmutableArray<double> known = [.. stated.Select(f => f.GetValueOrDefault(s.Sign, stray))];
-            return new Diagnosis.Ranking.Finding(s.Id, [.. known, BaseRate(guide, known)])
+            var known = stated[s.Sign].ToList();
+            // Something else shows a sign as often as the average fault does.
+            var baseRate = stray + (known.Sum(k => faults[k.Fault].Belief.Value * (k.Likelihood - stray)) / beliefs);
+            return new Diagnosis.Ranking.Finding(s.Id, LikelihoodRow.Of(faults.Length + 1, stray, known.Select(k => (k.Fault, k.Likelihood)).Append((faults.Length, baseRate))))
             {
-                Strays = [.. stated.Select(f => !f.ContainsKey(s.Sign)), false],
+                OthersAreStrays = true,
             };
         });
     }
 
-    /// <summary>Something else shows a sign as often as the average fault does.</summary>
-    static double BaseRate(GuideContent guide, ImmutableArray<double> known)
-    {
-        var beliefs = guide.Faults.All.Select(f => f.Belief.Value).ToList();
-        return beliefs.Zip(known, (belief, likelihood) => belief * likelihood).Sum() / beliefs.Sum();
-    }
-
     static ImmutableArray<UncertainCheck> Checks(GuideContent guide)
     {
-        ImmutableArray<string> causes = [.. guide.Faults.All.Select(f => f.Origin.Slug), WeightedCause.SomethingElse];
+        var causes = guide.Faults.All.Select(f => f.Origin.Slug).Append(WeightedCause.SomethingElse).Select((c, i) => (c, i)).ToDictionary(c => c.c, c => c.i);
         return
         [
             .. guide.Checks.All.Select(c => new UncertainCheck(

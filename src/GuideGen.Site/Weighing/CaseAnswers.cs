@@ -29,20 +29,21 @@ sealed class CaseAnswers(ImmutableArray<TroubleCode> codes)
         _ => null,
     };
 
-    Diagnosis.Ranking.SolvedCase Of(SolvedCase solved, string cause) =>
-        new(solved.Origin.Slug, cause, AnswersOf(solved)) { LookedFor = scanned[solved.Scan] };
+    Diagnosis.Ranking.SolvedCase Of(SolvedCase solved, string cause) => new(solved.Origin.Slug, cause, AnswersOf(solved));
 
     Answers AnswersOf(SolvedCase solved)
     {
-        var present = solved.Codes.Select(c => c.Key.Value).ToHashSet();
         IEnumerable<KeyValuePair<string, bool>> findings =
         [
-            .. codes.Where(solved.WasRead).Select(c => KeyValuePair.Create(c.ToString(), present.Contains(c))),
+            .. solved.Codes.Select(c => KeyValuePair.Create(c.Key.Value.ToString(), true)),
             .. solved.Symptoms.Present.Select(s => KeyValuePair.Create(s.Value, true)),
             .. solved.Symptoms.Absent.Select(s => KeyValuePair.Create(s.Value, false)),
         ];
         return new Answers(
             ImmutableDictionary.CreateRange(StringComparer.Ordinal, findings.DistinctBy(f => f.Key)),
-            solved.Checks.ToImmutableDictionary(c => c.Key.Value, c => c.Value.Value, StringComparer.Ordinal));
+            solved.Checks.ToImmutableDictionary(c => c.Key.Value, c => c.Value.Value, StringComparer.Ordinal))
+        {
+            LookedFor = scanned[solved.Scan],
+        };
     }
 }

@@ -18,8 +18,11 @@ public sealed class GuideWeights
 
     readonly GuideContent guide;
     readonly Lazy<FrozenDictionary<string, RankingModel>> byVariant;
+    readonly FrozenDictionary<string, (bool[] Possible, int[] Cases)> variants;
     readonly Lazy<double> worth;
     readonly Lazy<FrozenDictionary<(string Check, string Outcome), CauseChances>> chances;
+    readonly Lazy<ILookup<string, string>> faultsOf;
+    readonly ConcurrentDictionary<string, ModelIndex> indices = new();
     readonly ConcurrentDictionary<(string Symptom, string? Variant), ImmutableArray<WeightedCause>> causes = new();
 
     GuideWeights(GuideContent guide)
@@ -36,11 +39,13 @@ public sealed class GuideWeights
             Authored.Hypotheses.ToDictionary(h => h.Id, h => h.Prior),
             [.. guide.Vehicle.Variants.Select(v => CountsOf(v.Key.Value))]));
         Places = Fitted.Hypotheses.Select((h, i) => (h.Id, i)).ToFrozenDictionary(h => h.Id, h => h.i, StringComparer.Ordinal);
-        NoChance = new CauseChances(Places, [.. Fitted.Hypotheses.Select(_ => 0.0)]);
+        variants = guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => VariantOf(v.Key.Value));
+        NoChance = new CauseChances(Places, LikelihoodRow.Of(Places.Count, 0, []));
         chances = new(() => (
             from check in Fitted.Checks
             from outcome in check.Outcomes
             select KeyValuePair.Create((check.Id, outcome.Id), new CauseChances(Places, outcome.Likelihoods))).ToFrozenDictionary());
+        faultsOf = new(() => guide.Faults.All.SelectMany(f => f.Symptoms.Select(s => (Symptom: s.Key.Value, Fault: f.Origin.Slug))).ToLookup(s => s.Symptom, s => s.Fault));
         byVariant = new(() => guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => ForVariant(v.Key.Value)));
     }
 
@@ -86,32 +91,49 @@ public sealed class GuideWeights
 
     ImmutableArray<WeightedCause> RankedCauses(string symptom, string? variant)
     {
-        var listed = guide.Faults.All.Where(f => f.Symptoms.Any(s => s.Key.Value == symptom)).Select(f => f.Origin.Slug).Append(WeightedCause.SomethingElse).ToHashSet();
-        var ranked = CauseRanking.Of(Model(variant), Answers.Nothing.With(symptom, true)).Causes.Where(c => listed.Contains(c.Id) && c.Probability > 0).ToList();
-        var sum = ranked.Sum(c => c.Probability);
-        return [.. ranked.Select(c => new WeightedCause(c.Id, c.Probability / sum))];
+        var answers = Answers.Nothing.With(symptom, true);
+        var index = indices.GetOrAdd(variant ?? "", _ => new ModelIndex(Model(variant)));
+        var probabilities = CauseRanking.Probabilities(index.Reduced(answers), answers);
+        ImmutableArray<WeightedCause> listed =
+        [
+            .. faultsOf.Value[symptom].Append(WeightedCause.SomethingElse).Select(c => new WeightedCause(c, probabilities[Places[c]])).Where(c => c.Probability > 0)
+                .OrderByDescending(c => c.Probability).ThenBy(c => c.Id, StringComparer.Ordinal),
+        ];
+        var sum = listed.Sum(c => c.Probability);
+        return [.. listed.Select(c => c with { Probability = c.Probability / sum })];
     }
 
     /// <summary>How many cases all variants together weigh as in the shares of one variant.</summary>
     public double PoolingWorth => worth.Value;
 
+    /// <summary>The model with the shares that causes have in one variant.</summary>
+    /// <param name="model">With the hypotheses of <see cref="Fitted"/>.</param>
+    /// <param name="cases">The variant's own cases of each of them.</param>
+    public RankingModel WithShares(RankingModel model, string variant, ReadOnlySpan<int> cases) =>
+        model.WithPriors(Pooling.ForVariant([.. model.Hypotheses.Select(h => h.Prior)], PoolingWorth, cases, variants[variant].Possible));
+
+    /// <summary>Cases of one variant that count, by hypothesis.</summary>
+    public ReadOnlySpan<int> CasesOf(string variant) => variants[variant].Cases;
+
+    /// <summary>A cause that the guide does not have counts as something else.</summary>
+    public int PlaceOf(string cause) => Places.GetValueOrDefault(cause, Places.Count - 1);
+
     RankingModel ForVariant(string variant)
     {
-        var absent = guide.Faults.All.Where(f => !Fits(f, variant)).Select(f => f.Origin.Slug).ToHashSet();
-        var all = new CausePosterior(Fitted.Hypotheses.Select(h => new CauseCount(h.Id, h.Prior, 0)));
-        var shares = Pooling.ForVariant(all, PoolingWorth, CountsOf(variant), absent);
         var needed = guide.Checks.All.Where(c => Fits(c, variant)).Select(c => c.Origin.Slug).ToHashSet();
-        return Fitted.WithPriors([.. Fitted.Hypotheses.Select(h => shares.Mean(h.Id))]) with
-        {
-            Checks = [.. Fitted.Checks.Where(c => needed.Contains(c.Id))],
-        };
+        return WithShares(Fitted, variant, CasesOf(variant)) with { Checks = [.. Fitted.Checks.Where(c => needed.Contains(c.Id))] };
     }
 
-    Dictionary<string, int> CountsOf(string variant)
+    (bool[] Possible, int[] Cases) VariantOf(string variant)
     {
         var ofVariant = guide.Cases.Where(c => c.Variant.Value == variant).Select(c => c.Origin.Slug).ToHashSet();
-        return Cases.Where(c => ofVariant.Contains(c.Id)).CountBy(c => c.Cause).ToDictionary();
+        var cases = new int[Places.Count];
+        foreach (var one in Cases.Where(c => ofVariant.Contains(c.Id))) cases[PlaceOf(one.Cause)]++;
+        return ([.. guide.Faults.All.Select(f => Fits(f, variant)), true], cases);
     }
+
+    Dictionary<string, int> CountsOf(string variant) =>
+        CasesOf(variant).ToArray().Select((count, h) => (Fitted.Hypotheses[h].Id, count)).Where(c => c.count > 0).ToDictionary(c => c.Id, c => c.count);
 
     /// <summary>True where an entry is about the variant: about all, if it names none.</summary>
     public static bool Fits(IGuideEntry entry, string variant) => entry.Variants.IsEmpty || entry.Variants.Any(v => v.Value == variant);

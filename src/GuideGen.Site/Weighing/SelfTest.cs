@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using GuideGen.Diagnosis.Evidence;
 using GuideGen.Diagnosis.Ranking;
 using GuideGen.Guide.Model;
 
@@ -12,18 +11,17 @@ namespace GuideGen.Site.Weighing;
 /// </summary>
 public sealed class SelfTest
 {
-    readonly Dictionary<string, HashSet<string>> absent;
     readonly GuideWeights weights;
+    readonly ModelIndex authored;
 
     SelfTest(GuideContent guide, GuideWeights weights)
     {
         this.weights = weights;
-        absent = guide.Vehicle.Variants.ToDictionary(
-            v => v.Key.Value,
-            v => guide.Faults.All.Where(f => !GuideWeights.Fits(f, v.Key.Value)).Select(f => f.Origin.Slug).ToHashSet());
+        authored = new(weights.Authored);
+        var none = new int[weights.Places.Count];
         var variants = guide.Cases.ToDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal);
-        ByAuthor = LeaveOneOut.Of([.. weights.Cases.AsParallel().AsOrdered().Select(c => RankingTrial.Of(WithoutChecks(c), ForVariant(weights.Authored.Reduced(c.Answers), variants[c.Id], [])))]);
-        ImmutableArray<(RankingTrial BySigns, RankingTrial WithChecks)> unseen = [.. weights.Cases.AsParallel().AsOrdered().Select(c => Unseen(c, Without(c, variants)))];
+        ByAuthor = LeaveOneOut.Of([.. weights.Cases.AsParallel().AsOrdered().Select(c => RankingTrial.Of(WithoutChecks(c), weights.WithShares(authored.Reduced(c.Answers), variants[c.Id], none)))]);
+        ImmutableArray<(RankingTrial BySigns, RankingTrial WithChecks)> unseen = [.. weights.Cases.AsParallel().AsOrdered().Select(c => Unseen(c, Without(c, variants[c.Id])))];
         BySigns = LeaveOneOut.Of([.. unseen.Select(t => t.BySigns)]);
         WithChecks = LeaveOneOut.Of([.. unseen.Select(t => t.WithChecks)]);
     }
@@ -46,16 +44,10 @@ public sealed class SelfTest
         one with { Answers = one.Answers with { Outcomes = Answers.Nothing.Outcomes } };
 
     /// <summary>Only what the case answers is fitted: the rest of the model says nothing about it.</summary>
-    RankingModel Without(Diagnosis.Ranking.SolvedCase one, Dictionary<string, string> variants)
+    RankingModel Without(Diagnosis.Ranking.SolvedCase one, string variant)
     {
-        var counts = weights.Cases.Where(c => c.Id != one.Id && variants[c.Id] == variants[one.Id]).CountBy(c => c.Cause).ToDictionary();
-        return ForVariant(ModelFit.Of(weights.Authored.Reduced(one.Answers), weights.Counts.Without(one), weights.Basis), variants[one.Id], counts);
-    }
-
-    RankingModel ForVariant(RankingModel model, string variant, Dictionary<string, int> counts)
-    {
-        var all = new CausePosterior(model.Hypotheses.Select(h => new CauseCount(h.Id, h.Prior, 0)));
-        var shares = Pooling.ForVariant(all, weights.PoolingWorth, counts, absent[variant]);
-        return model.WithPriors([.. model.Hypotheses.Select(h => shares.Mean(h.Id))]);
+        int[] counts = [.. weights.CasesOf(variant)];
+        counts[weights.PlaceOf(one.Cause)]--;
+        return weights.WithShares(ModelFit.Of(authored.Reduced(one.Answers), weights.Counts.Without(one), weights.Basis), variant, counts);
     }
 }

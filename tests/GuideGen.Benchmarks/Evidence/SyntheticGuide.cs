@@ -55,10 +55,10 @@ sealed class SyntheticGuide
         var cause = Pick();
         var findings = Enumerable.Range(0, likelihoods.Length).Where(_ => random.NextDouble() >= Untold)
             .ToImmutableDictionary(f => Name('f', f), f => random.NextDouble() < likelihoods[f][cause]);
-        return new SolvedCase(Name('v', number), Authored.Hypotheses[cause].Id, new Answers(findings, Answers.Nothing.Outcomes))
+        return new SolvedCase(Name('v', number), Authored.Hypotheses[cause].Id, new Answers(findings, Answers.Nothing.Outcomes)
         {
             LookedFor = findings.Keys.ToHashSet(), // what is told was drawn without regard to what it is
-        };
+        });
     }
 
     /// <summary>Right within a factor of about two for shares, and to the nearest word or the next for likelihoods.</summary>

@@ -4,25 +4,23 @@ namespace GuideGen.Diagnosis.Tests.Evidence;
 
 public sealed class PoolingTests
 {
-    static readonly CausePosterior All = new([new("hose", 1, 14), new("sensor", 1, 4)]);
+    // A hose with 15 of 20, opinion and cases together, and a sensor with the rest.
+    static double[] Shares(int hose, int sensor, params bool[] possible) =>
+        [.. Pooling.ForVariant([15, 5], 8, [hose, sensor], possible is [] ? [true, true] : possible)];
 
     [Fact]
-    public void Variant_without_cases_takes_over_the_whole() =>
-        Assert.Equal(0.75, Pooling.ForVariant(All, 8, Cases(0, 0)).Mean("hose"), 1e-12);
+    public void Variant_without_cases_takes_over_the_whole() => Assert.Equal([0.75, 0.25], Shares(0, 0));
 
     // Arithmetic: (8 * 0.75 + 1) / (8 + 4).
     [Fact]
-    public void Variant_with_few_cases_lies_between_its_own_and_the_whole() =>
-        Assert.Equal(7.0 / 12, Pooling.ForVariant(All, 8, Cases(1, 3)).Mean("hose"), 1e-12);
+    public void Variant_with_few_cases_lies_between_its_own_and_the_whole() => Assert.Equal(7.0 / 12, Shares(1, 3)[0], 1e-12);
 
     [Fact]
-    public void Part_that_a_variant_lacks_has_no_share_and_leaves_it_to_the_others()
-    {
-        CausePosterior pooled = Pooling.ForVariant(All, 8, Cases(0, 0), new HashSet<string> { "sensor" });
+    public void Part_that_a_variant_lacks_has_no_share_and_leaves_it_to_the_others() => Assert.Equal([1, 0], Shares(0, 0, true, false));
 
-        Assert.Equal(0, pooled.Mean("sensor"));
-        Assert.Equal(1, pooled.Mean("hose"));
-    }
+    [Fact]
+    public void Shares_are_0_where_nobody_has_an_opinion_or_a_case() =>
+        Assert.Equal([0.0, 0.0], Pooling.ForVariant([0, 0], 8, [0, 0], [true, true]));
 
     [Fact]
     public void Variants_alike_are_pooled_and_variants_unlike_are_not()

@@ -66,12 +66,10 @@ public sealed class FitAndScoreTests
     [Fact]
     public void Silence_is_weighed_by_what_owners_are_wont_to_tell()
     {
-        Tally told = new([216, 0], [32, 0]);
-
-        double share = new ReportHabit(0.9, 0.2).Shift(0.35, 4, told.Present[0], told.Absent[0], 400 - 248);
+        double share = new ReportHabit(0.9, 0.2).Shift(0.35, 4, new(Present: 216, Absent: 32, Silent: 400 - 248));
 
         Assert.Equal(0.6, share, 0.01);
-        Assert.Equal(0.35, new ReportHabit(0.7, 0.7).Shift(0.35, 4, 0, 0, 50), 1e-9); // silence that means nothing moves nothing
+        Assert.Equal(0.35, new ReportHabit(0.7, 0.7).Shift(0.35, 4, new(0, 0, 50)), 1e-9); // silence that means nothing moves nothing
     }
 
     // 16 cases, of which the word expects 12 with the sign and 4 without; 9 and 1 are told.
@@ -98,7 +96,7 @@ public sealed class FitAndScoreTests
         RankingModel authored = RankingModel.Create(
             [new("hose", 1), new("sensor", 1), new("pump", 1)],
             1,
-            new() { Findings = [new("code", [0.9, 0.1, 0.1, 0.1]) { Strays = [false, true, true, false] }] });
+            new() { Findings = [new("code", LikelihoodRow.Of(4, 0.1, [(0, 0.9), (3, 0.1)])) { OthersAreStrays = true }] });
         SolvedCase[] cases =
         [
             Case("sensor", RankingModels.Present("code"), "code"),
@@ -156,7 +154,7 @@ public sealed class FitAndScoreTests
             });
         Answers answers = Answers.Nothing.With("two", true);
 
-        RankingModel part = whole.Reduced(answers);
+        RankingModel part = new ModelIndex(whole).Reduced(answers);
 
         Assert.Equal(["one", "two"], part.Findings.Select(f => f.Id));
         Assert.Empty(part.Checks);
@@ -238,5 +236,5 @@ public sealed class FitAndScoreTests
         ModelFit.Of(authored, CaseCounts.Of(authored, cases), new(worth, new(0.9, 0.9)));
 
     static SolvedCase Case(string cause, Answers answers, params string[] lookedFor) =>
-        new("case", cause, answers) { LookedFor = lookedFor.ToHashSet() };
+        new("case", cause, answers with { LookedFor = lookedFor.ToHashSet() });
 }

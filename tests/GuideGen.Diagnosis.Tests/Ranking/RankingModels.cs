@@ -70,14 +70,14 @@ static class RankingModels
                 [.. Enumerable.Range(0, members).Select(i => $"finding-{i}")],
                 rule != GroupRule.Joint
                     ? []
-                    : [.. table.Select((row, i) => new JointRow(Convert.ToString(i, 2).PadLeft(members, '0'), row))]),
+                    : [.. table.Select((row, i) => new JointRow(Convert.ToString(i, 2).PadLeft(members, '0'), [.. row]))]),
         ];
     }
 
     static UncertainCheck Check(int number, double[][] outcomes, int minutes, bool setup, bool tool) => new(
         $"check-{number}",
         new(minutes),
-        [.. Normalised(outcomes).Select((row, i) => new Outcome($"outcome-{i}", row))],
+        [.. Normalised(outcomes).Select((row, i) => new Outcome($"outcome-{i}", [.. row]))],
         setup ? ["undertray-off"] : [],
         tool ? ["pressure gauge"] : []);
 }

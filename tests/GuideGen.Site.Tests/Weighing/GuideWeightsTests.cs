@@ -52,11 +52,11 @@ public sealed class GuideWeightsTests
         var read = Demo.Cases.First(c => c.Codes.Length == 1);
         var code = read.Codes[0].Key.Value.ToString();
         Answers AnswersOf(CodeScan scan) => GuideWeights.Of(Demo with { Cases = [read with { Scan = scan }] }).Cases.Single().Answers;
-        Assert.Equal([code], AnswersOf(CodeScan.Unknown).Findings.Keys.Where(k => Demo.Symptoms.Find(k) is null));
-        var all = AnswersOf(CodeScan.All).Findings;
-        Assert.Equal(CodeUses.All(Demo).Count(), all.Keys.Count(k => Demo.Symptoms.Find(k) is null));
-        Assert.Equal([code], all.Where(f => f.Value && Demo.Symptoms.Find(f.Key) is null).Select(f => f.Key));
-        Assert.All(AnswersOf(CodeScan.Engine).Findings.Keys.Where(k => Demo.Symptoms.Find(k) is null && k != code), k => Assert.StartsWith("P", k, StringComparison.Ordinal));
+        string[] codes = [.. CodeUses.All(Demo).Select(c => c.ToString())];
+        Assert.Equal([code], codes.Where(AnswersOf(CodeScan.Unknown).Knows));
+        Assert.Equal(codes, codes.Where(AnswersOf(CodeScan.All).Knows));
+        Assert.Equal([code], codes.Where(c => AnswersOf(CodeScan.All).Has(c) == true));
+        Assert.All(codes.Where(c => AnswersOf(CodeScan.Engine).Knows(c) && c != code), c => Assert.StartsWith("P", c, StringComparison.Ordinal));
     }
 
     [Fact]
