@@ -81,7 +81,8 @@ public sealed class NameShape(NameKind kind) : Shape<Located<string>>
     public override string Several => $"names of {NameKinds.Word(kind)}s";
 
     public override Outline Outline { get; } = new ValueOutline(
-        $"the name of a {NameKinds.Word(kind)}", """{ "type": ["string", "number", "boolean"] }""", Examples[kind]) { Names = kind };
+        $"the name of a {NameKinds.Word(kind)}", """{ "type": ["string", "number", "boolean"] }""", Examples[kind])
+    { Names = kind };
 
     static readonly Dictionary<NameKind, string> Examples = new()
     {
