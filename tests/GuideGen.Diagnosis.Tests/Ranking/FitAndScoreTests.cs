@@ -140,6 +140,39 @@ public sealed class FitAndScoreTests
         Assert.Equal(fresh.Checks[0].Outcomes.SelectMany(o => o.Likelihoods), left.Checks[0].Outcomes.SelectMany(o => o.Likelihoods));
     }
 
+    /// <summary>A scan names the codes it found; that it did not find the others has to count as if it had said so.</summary>
+    [Fact]
+    public void What_was_looked_for_and_is_not_named_was_not_there()
+    {
+        RankingModel authored = RankingModel.Create(
+            [new("hose", 2), new("sensor", 1), new("pump", 1)],
+            1,
+            new() { Findings = [Code("P0299", 0), Code("P0234", 1), Code("P0101", 1)] });
+        HashSet<string> engine = ["P0299", "P0234", "P0101"];
+        Answers found = RankingModels.Present("P0299");
+        SolvedCase[] named =
+        [
+            new("one", "hose", found with { LookedFor = engine }),
+            new("two", "sensor", Answers.Nothing with { LookedFor = engine }),
+            new("three", "pump", Answers.Nothing),
+        ];
+        SolvedCase[] spelledOut = [.. named.Select(c => c with { Answers = engine.Where(c.Answers.Knows).Aggregate(c.Answers, (a, code) => a.With(code, a.Has(code) == true)) })];
+
+        foreach (int leftOut in (int[])[0, 1, 2])
+        {
+            var (implied, told) = (Without(named, leftOut), Without(spelledOut, leftOut));
+            foreach (var (one, other) in implied.Findings.Zip(told.Findings))
+                Assert.Equal(other.Likelihoods, one.Likelihoods);
+            Assert.Equal(
+                CauseRanking.Probabilities(told, spelledOut[leftOut].Answers), CauseRanking.Probabilities(implied, named[leftOut].Answers));
+        }
+
+        static Finding Code(string id, int cause) => new(id, LikelihoodRow.Of(4, 0.01, [(cause, 0.9), (3, 0.2)])) { OthersAreStrays = true };
+
+        RankingModel Without(SolvedCase[] cases, int one) =>
+            ModelFit.Of(authored, CaseCounts.Of(authored, cases).Without(cases[one]), new(8, new(0.9, 0.3)));
+    }
+
     [Fact]
     public void Part_of_a_model_that_the_answers_speak_of_ranks_as_the_whole()
     {
