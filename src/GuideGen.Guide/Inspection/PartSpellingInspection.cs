@@ -12,7 +12,8 @@ sealed class PartSpellingInspection : IInspection
         var names = guide.Parts.All.Select(p => p.Name.Value).Where(n => n.Contains('-', StringComparison.Ordinal) || n.Contains(' ', StringComparison.Ordinal)).ToList();
         var others = guide.Parts.All.SelectMany(p => p.Also).Select(a => a.Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var finder = new PhraseFinder<string>(names.Select(n => (n, n)));
-        return guide.Entries.SelectMany(e => InBody(e, finder)).Concat(guide.Faults.All.SelectMany(f => InRepair(f, names)))
+        var bare = names.ToLookup(Bare, StringComparer.Ordinal);
+        return guide.Entries.SelectMany(e => InBody(e, finder)).Concat(guide.Faults.All.SelectMany(f => InRepair(f, bare)))
             .Where(f => !others.Contains(f.Span.Written));
     }
 
@@ -26,9 +27,9 @@ sealed class PartSpellingInspection : IInspection
             select Rules.PartSpelling.At(span, OneLine(span.Written), found.Tag).Concerning(found.Tag);
     }
 
-    static IEnumerable<Finding> InRepair(Fault fault, List<string> names) =>
+    static IEnumerable<Finding> InRepair(Fault fault, ILookup<string, string> names) =>
         from bought in fault.Repair.Parts.Concat(fault.Repair.Consumables)
-        let meant = names.FirstOrDefault(n => Bare(n) == Bare(bought.Name.Value))
+        let meant = names[Bare(bought.Name.Value)].FirstOrDefault()
         where meant is not null && !string.Equals(meant, bought.Name.Value, StringComparison.OrdinalIgnoreCase)
         select Rules.PartSpelling.At(bought.Name.Span, bought.Name.Value, meant).Concerning(meant);
 
