@@ -56,12 +56,15 @@ public sealed record CauseRanking(ImmutableArray<RankedCause> Causes)
     /// <summary>Probabilities in the order of the model's hypotheses.</summary>
     internal static double[] Posterior(RankingModel model, ImmutableArray<EvidenceTerm> terms)
     {
-        double[] logs = EvidenceTerms.Sum(terms, model.Hypotheses.Length);
-        for (int h = 0; h < logs.Length; h++)
-            logs[h] += Math.Log(model.Hypotheses[h].Prior);
-        double top = logs.Max();
-        double[] weights = Array.ConvertAll(logs, l => Math.Exp(l - top));
-        double sum = weights.Sum();
-        return Array.ConvertAll(weights, w => w / sum);
+        double[] values = EvidenceTerms.Sum(terms, model.Hypotheses.Length);
+        for (int h = 0; h < values.Length; h++)
+            values[h] += Math.Log(model.Hypotheses[h].Prior);
+        double top = values.Max();
+        foreach (ref double value in values.AsSpan())
+            value = Math.Exp(value - top);
+        double sum = values.Sum();
+        foreach (ref double value in values.AsSpan())
+            value /= sum;
+        return values;
     }
 }

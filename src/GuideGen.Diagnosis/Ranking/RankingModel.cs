@@ -4,7 +4,7 @@ using System.Text.Json.Serialization;
 namespace GuideGen.Diagnosis.Ranking;
 
 /// <summary>A cause before any finding is known. Prior weights need not sum to 1; 0 rules the cause out.</summary>
-public sealed record Hypothesis(string Id, double Prior);
+public readonly record struct Hypothesis(string Id, double Prior);
 
 /// <summary>
 /// Something the owner may have noticed or read out: a code or a symptom. <paramref name="Likelihoods"/>: how likely

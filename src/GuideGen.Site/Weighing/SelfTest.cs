@@ -11,6 +11,11 @@ namespace GuideGen.Site.Weighing;
 /// </summary>
 public sealed class SelfTest
 {
+    /// <summary>
+    /// More cases would tell little more (a share is then known to 2 of 100) and cost time that grows as the square of the guide. Our choice.
+    /// </summary>
+    const int Most = 2_000;
+
     readonly GuideWeights weights;
     readonly ModelIndex authored;
 
@@ -18,13 +23,18 @@ public sealed class SelfTest
     {
         this.weights = weights;
         authored = new(weights.Authored);
+        var tried = Spread(weights.Cases, Most);
+        IsOfAll = tried.Length == weights.Cases.Length;
         var none = new int[weights.Places.Count];
         var variants = guide.Cases.ToDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal);
-        ByAuthor = LeaveOneOut.Of([.. weights.Cases.AsParallel().AsOrdered().Select(c => RankingTrial.Of(WithoutChecks(c), weights.WithShares(authored.Reduced(c.Answers), variants[c.Id], none)))]);
-        ImmutableArray<(RankingTrial BySigns, RankingTrial WithChecks)> unseen = [.. weights.Cases.AsParallel().AsOrdered().Select(c => Unseen(c, Without(c, variants[c.Id])))];
+        ByAuthor = LeaveOneOut.Of([.. tried.AsParallel().AsOrdered().Select(c => RankingTrial.Of(WithoutChecks(c), weights.WithShares(authored.Reduced(c.Answers), variants[c.Id], none)))]);
+        ImmutableArray<(RankingTrial BySigns, RankingTrial WithChecks)> unseen = [.. tried.AsParallel().AsOrdered().Select(c => Unseen(c, Without(c, variants[c.Id])))];
         BySigns = LeaveOneOut.Of([.. unseen.Select(t => t.BySigns)]);
         WithChecks = LeaveOneOut.Of([.. unseen.Select(t => t.WithChecks)]);
     }
+
+    /// <summary>False where a guide has so many cases that only some of them, spread evenly, were tried.</summary>
+    public bool IsOfAll { get; }
 
     public static SelfTest Of(GuideContent guide, GuideWeights weights) => new(guide, weights);
 
@@ -36,6 +46,10 @@ public sealed class SelfTest
 
     /// <summary>With the outcomes of the checks that the cases state as well.</summary>
     public LeaveOneOut WithChecks { get; }
+
+    /// <returns>So many of the items, in their order and equally far apart; all, if they are no more.</returns>
+    internal static ImmutableArray<T> Spread<T>(ImmutableArray<T> items, int most) =>
+        items.Length <= most ? items : [.. Enumerable.Range(0, most).Select(i => items[(int)((long)i * items.Length / most)])];
 
     static (RankingTrial BySigns, RankingTrial WithChecks) Unseen(Diagnosis.Ranking.SolvedCase one, RankingModel model) =>
         (RankingTrial.Of(WithoutChecks(one), model), RankingTrial.Of(one, model));

@@ -15,10 +15,19 @@ public sealed class SelfTestTests
     {
         var test = SelfTest.Of(Demo, Weights);
 
+        Assert.True(test.IsOfAll);
         Assert.Equal(Weights.Cases.Length, test.BySigns.First.Total);
         Assert.True(test.WithChecks.Brier < test.BySigns.Brier);
         Assert.True(test.BySigns.FirstThree.Count >= test.BySigns.First.Count);
     }
+
+    [Theory]
+    [InlineData(0, 3, new int[0])]
+    [InlineData(3, 3, new[] { 0, 1, 2 })]
+    [InlineData(10, 5, new[] { 0, 2, 4, 6, 8 })]
+    [InlineData(7, 3, new[] { 0, 2, 4 })]
+    public void Of_too_many_cases_some_are_tried_that_lie_equally_far_apart(int all, int most, int[] tried) =>
+        Assert.Equal(tried, SelfTest.Spread([.. Enumerable.Range(0, all)], most));
 
     [Fact]
     public void Reports_counted_for_a_code_are_the_proved_and_the_refuted_cases_that_show_it()
