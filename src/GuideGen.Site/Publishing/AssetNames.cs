@@ -46,7 +46,7 @@ sealed class AssetNames
     /// <remarks>Pages are long and name few assets, so that only the folder is looked for.</remarks>
     public string PutInto(string html, string root)
     {
-        var made = new StringBuilder(html.Length + 512);
+        using var made = new TextBuffer();
         var (done, from) = (0, 0);
         while (html.AsSpan(from).IndexOf(Folder, StringComparison.Ordinal) is var found and >= 0)
         {
@@ -54,14 +54,17 @@ sealed class AssetNames
             var end = html.IndexOf('"', name);
             if (end > name && Starts(html.AsSpan(0, from + found), root))
             {
-                made.Append(html, done, from + found - done).Append(this[html[name..end]]);
+                made.Append(html.AsSpan(done, from + found - done));
+                made.Append(this[html[name..end]]);
                 done = end;
             }
 
             from = name;
         }
 
-        return done == 0 ? html : made.Append(html, done, html.Length - done).ToString();
+        if (done == 0) return html;
+        made.Append(html.AsSpan(done));
+        return made.ToString();
     }
 
     /// <summary>True where an address begins, and what of it is written so far is the way to the root.</summary>

@@ -36,9 +36,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
     public string Draw(PlannedPage page)
     {
         var view = new ViewContext(plan, theme, page.Address);
-        var model = ModelOf(view, page);
-        model["content"] = new HtmlText(theme.Draw(page.Template, model));
-        return theme.Assets.PutInto(theme.Draw("frame", model), view.Links.Root);
+        return theme.Assets.PutInto(theme.DrawPage(page.Template, ModelOf(view, page)), view.Links.Root);
     }
 
     /// <summary>What the template of a page is given; themes/contract/templates.md lists it.</summary>

@@ -1,5 +1,4 @@
 using GuideGen.Guide.Pages;
-using GuideGen.Guide.Text;
 using Markdig.Renderers.Html;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
@@ -17,7 +16,7 @@ static class TermLinker
         foreach (var text in document.Descendants<LiteralInline>().Where(IsRunningText).ToList())
         {
             var content = text.Content.ToString();
-            var words = Words.In(new SourceText("", content), [new TextRun(0, content.Length, 0)]);
+            var words = Words.Whole(content);
             var found = terms.Find(words).OrderBy(f => f.Start).ThenByDescending(f => f.Length).Where(f => met.Add(f.Tag)).ToList();
             if (found.Count > 0) Link(text, content, found, address);
         }

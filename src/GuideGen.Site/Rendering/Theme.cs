@@ -41,15 +41,17 @@ public sealed class Theme
 
     public ThemeWords Words { get; }
 
-    /// <exception cref="ThemeException">The template is broken, or asks for something it is not given.</exception>
-    public string Draw(string template, ScriptObject model)
+    /// <summary>A whole page: its own template in the frame that all pages have.</summary>
+    /// <param name="model">What the templates see; the frame sees the drawn page as <c>content</c>.</param>
+    /// <exception cref="ThemeException">A template is missing or broken, or asks for something it is not given.</exception>
+    public string DrawPage(string template, ScriptObject model)
     {
-        if (!Has(template)) throw new ThemeException($"the theme has no template '{template}'");
         var context = new ThemeContext(builtins, this);
         context.PushGlobal(model);
         try
         {
-            return Draw(template, context);
+            model["content"] = new HtmlText(Draw(template, context));
+            return Draw("frame", context);
         }
         catch (ScriptRuntimeException fault)
         {
@@ -59,7 +61,20 @@ public sealed class Theme
 
     internal bool Has(string template) => templates.ContainsKey(template);
 
-    internal string Draw(string template, TemplateContext context) => templates[template].Render(context);
+    internal string Draw(string template, TemplateContext context)
+    {
+        if (!Has(template)) throw new ThemeException($"the theme has no template '{template}'");
+        using var output = new TextBuffer();
+        context.PushOutput(output);
+        try
+        {
+            return templates[template].Render(context);
+        }
+        finally
+        {
+            context.PopOutput();
+        }
+    }
 
     /// <summary>Why a guide's own template cannot be used, or null.</summary>
     internal static Finding? Objection(SourceText text)

@@ -15,14 +15,12 @@ sealed class PieceFunction : ThemeFunction
         page.EnterPiece(callerContext?.Span ?? default);
         var scope = new ScriptObject { ["it"] = arguments.Count > 1 ? arguments[1] : null };
         context.PushGlobal(scope);
-        context.PushOutput(new StringBuilderOutput());
         try
         {
             return new HtmlText(page.Theme.Draw(name, context));
         }
         finally
         {
-            context.PopOutput();
             context.PopGlobal();
             page.LeavePiece();
         }

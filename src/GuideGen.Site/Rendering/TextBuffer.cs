@@ -1,0 +1,45 @@
+using System.Buffers;
+using Scriban.Runtime;
+
+namespace GuideGen.Site.Rendering;
+
+/// <summary>Text that grows in a borrowed array: drawing 10,000 pages into string builders threw four gigabytes away.</summary>
+sealed class TextBuffer : IScriptOutput, IDisposable
+{
+    const int FirstSize = 32_768;
+
+    char[] text = ArrayPool<char>.Shared.Rent(FirstSize);
+    int length;
+
+    public void Append(ReadOnlySpan<char> more)
+    {
+        if (length + more.Length > text.Length) Grow(length + more.Length);
+        more.CopyTo(text.AsSpan(length));
+        length += more.Length;
+    }
+
+    public void Write(string text, int offset, int count) => Append(text.AsSpan(offset, count));
+
+    public ValueTask WriteAsync(string text, int offset, int count, CancellationToken cancellationToken)
+    {
+        Write(text, offset, count);
+        return ValueTask.CompletedTask;
+    }
+
+    public override string ToString() => new(text, 0, length);
+
+    public void Dispose()
+    {
+        ArrayPool<char>.Shared.Return(text);
+        text = [];
+        length = 0;
+    }
+
+    void Grow(int needed)
+    {
+        var larger = ArrayPool<char>.Shared.Rent(Math.Max(needed, text.Length * 2));
+        text.AsSpan(0, length).CopyTo(larger);
+        ArrayPool<char>.Shared.Return(text);
+        text = larger;
+    }
+}
