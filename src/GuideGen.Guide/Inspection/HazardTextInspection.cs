@@ -18,7 +18,7 @@ sealed class HazardTextInspection : IInspection
     static IEnumerable<Finding> Inspect(GuideContent guide, IHandsOnPage page, PhraseFinder<string> finder)
     {
         var body = page.Origin.Body;
-        var words = SafetyInspection.HandsOnSections(page).SelectMany(s => Words.In(page.Origin.Source, body.RunsOf(s))).ToList();
+        var words = SafetyInspection.HandsOnSections(page).SelectMany(s => Words.In(page.Origin.Source.Text, [.. body.RunsOf(s)])).ToList();
         var declared = page.Hazards.Concat(HazardsOfSetup(guide, page)).Select(h => h.Value).ToHashSet(StringComparer.Ordinal);
         return
             from found in finder.Find(words)

@@ -13,13 +13,13 @@ sealed class PartSpellingInspection : IInspection
         var others = guide.Parts.All.SelectMany(p => p.Also).Select(a => a.Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var finder = new PhraseFinder<string>(names.Select(n => (n, n)));
         var bare = names.ToLookup(Bare, StringComparer.Ordinal);
-        return guide.Entries.SelectMany(e => InBody(e, finder)).Concat(guide.Faults.All.SelectMany(f => InRepair(f, bare)))
+        return guide.Entries.AsParallel().AsOrdered().SelectMany(e => InBody(e, finder)).AsEnumerable().Concat(guide.Faults.All.SelectMany(f => InRepair(f, bare)))
             .Where(f => !others.Contains(f.Span.Written));
     }
 
     static IEnumerable<Finding> InBody(IGuideEntry entry, PhraseFinder<string> finder)
     {
-        var words = Words.In(entry.Origin.Source, entry.Origin.Body.Runs.Where(r => !r.IsHeading));
+        var words = Words.In(entry.Origin.Source.Text, [.. entry.Origin.Body.Runs.Where(r => !r.IsHeading)]);
         return
             from found in finder.Find(words)
             let span = entry.Origin.Source.Span(found.Start, found.Length)

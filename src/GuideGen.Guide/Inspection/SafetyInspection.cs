@@ -27,7 +27,7 @@ sealed class SafetyInspection : IInspection
         var late = handsOn is not null && handsOn.Start < safety.Start
             ? new[] { Rules.SafetyLate.At(safety.Title.Span, safety.Title.Value, handsOn.Title.Value) }
             : [];
-        var words = Words.In(page.Origin.Source, body.RunsOf(safety));
+        var words = Words.In(page.Origin.Source.Text, [.. body.RunsOf(safety)]);
         return [.. late, .. page.Hazards.SelectMany(h => Unmet(guide, PlacedIn(safety, h), words))];
     }
 
@@ -35,7 +35,7 @@ sealed class SafetyInspection : IInspection
     static Located<string> PlacedIn(Section safety, Located<string> hazard) =>
         hazard.Span.Path == safety.Title.Span.Path ? hazard : hazard with { Span = safety.Title.Span };
 
-    static IEnumerable<Finding> Unmet(GuideContent guide, Located<string> declared, IReadOnlyList<Word> words)
+    static IEnumerable<Finding> Unmet(GuideContent guide, Located<string> declared, List<Word> words)
     {
         // An unknown hazard has its own finding.
         if (!guide.Hazards.TryGetValue(declared.Value, out var hazard)) return [];

@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Globalization;
+using System.Runtime.InteropServices;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
@@ -24,9 +25,11 @@ sealed class SimilarPagesInspection : IInspection
 
     const int Slots = 1 << 25;
 
+    const ulong Basis = 14695981039346656037, Prime = 1099511628211;
+
     public IEnumerable<Finding> Inspect(GuideContent guide)
     {
-        var pages = guide.Entries.Select(e => (Entry: e, Phrases: PhrasesOf(e))).Where(p => p.Phrases.Length >= FewestPhrases).ToList();
+        var pages = guide.Entries.AsParallel().AsOrdered().Select(e => (Entry: e, Phrases: PhrasesOf(e))).Where(p => p.Phrases.Length >= FewestPhrases).ToList();
         var inCommon = CountInCommon(pages.ConvertAll(p => p.Phrases));
         return
             from pair in inCommon.OrderBy(p => p.Key)
@@ -40,23 +43,27 @@ sealed class SimilarPagesInspection : IInspection
 
     static ulong[] PhrasesOf(IGuideEntry entry)
     {
-        var words = Words.In(entry.Origin.Source, entry.Origin.Body.Runs.Where(r => !r.IsHeading));
+        var words = Words.In(entry.Origin.Source.Text, [.. entry.Origin.Body.Runs.Where(r => !r.IsHeading)]);
+        var hashes = words.ConvertAll(w => Hash(w.Text));
         var phrases = new HashSet<ulong>(words.Count);
-        for (var i = 0; i + PhraseWords <= words.Count; i++) phrases.Add(Hash(words, i));
+        for (var i = 0; i + PhraseWords <= hashes.Count; i++) phrases.Add(Together(CollectionsMarshal.AsSpan(hashes).Slice(i, PhraseWords)));
         return [.. phrases];
     }
 
     /// <summary>FNV-1a of 64 bits (G. Fowler, L. C. Noll, K.-P. Vo): the same on every machine, unlike the hash of a string.</summary>
-    static ulong Hash(List<Word> words, int from)
+    static ulong Hash(string word)
     {
-        var hash = 14695981039346656037UL;
-        for (var i = from; i < from + PhraseWords; i++)
-        {
-            foreach (var c in words[i].Text) hash = (hash ^ c) * 1099511628211UL;
-            hash = (hash ^ ' ') * 1099511628211UL;
-        }
-
+        var hash = Basis;
+        foreach (var c in word) hash = (hash ^ c) * Prime;
         return hash;
+    }
+
+    /// <summary>The same over the hashes of the words, so that no word is gone through once for each phrase it is in.</summary>
+    static ulong Together(ReadOnlySpan<ulong> words)
+    {
+        var hash = Basis;
+        foreach (var word in words) hash = (hash ^ word) * Prime;
+        return hash ^ (hash >> 32);
     }
 
     /// <summary>

@@ -4,9 +4,10 @@ namespace GuideGen.Guide.Pages;
 public readonly record struct FoundPhrase<T>(string Phrase, T Tag, int Start, int Length);
 
 /// <summary>Finds many phrases in one pass over the words of a text; the last word may be in the plural.</summary>
+/// <remarks>Kept by their first two words: of 2,000 parts many begin with the same one.</remarks>
 public sealed class PhraseFinder<T>
 {
-    readonly Dictionary<string, List<(string Phrase, List<string> Words, T Tag)>> byFirstWord = new(StringComparer.Ordinal);
+    readonly Dictionary<string, Starts> byFirstWord = new(StringComparer.Ordinal);
 
     public PhraseFinder(IEnumerable<(string Phrase, T Tag)> phrases)
     {
@@ -14,40 +15,77 @@ public sealed class PhraseFinder<T>
         {
             var words = Words.Of(phrase);
             if (words.Count == 0) continue;
-            foreach (var first in words.Count == 1 ? Forms(words[0]) : [words[0]])
+            var wanted = new Wanted(phrase, [.. words], tag);
+            foreach (var first in wanted.FormsOf(0))
             {
-                if (!byFirstWord.TryGetValue(first, out var list)) byFirstWord[first] = list = [];
-                list.Add((phrase, words, tag));
+                if (!byFirstWord.TryGetValue(first, out var starts)) byFirstWord[first] = starts = new Starts();
+                starts.Add(wanted);
             }
         }
     }
 
-    public IEnumerable<FoundPhrase<T>> Find(IReadOnlyList<Word> text)
+    public IEnumerable<FoundPhrase<T>> Find(List<Word> text)
     {
         for (var i = 0; i < text.Count; i++)
         {
-            if (!byFirstWord.TryGetValue(text[i].Text, out var candidates)) continue;
-            foreach (var (phrase, words, tag) in candidates)
+            if (!byFirstWord.TryGetValue(text[i].Text, out var starts)) continue;
+            foreach (var wanted in starts.Alone) yield return Found(text, i, wanted);
+            if (i + 1 == text.Count || !starts.BySecondWord.TryGetValue(text[i + 1].Text, out var longer)) continue;
+            foreach (var wanted in longer)
             {
-                if (!StandsAt(text, i, words)) continue;
-                var last = text[i + words.Count - 1];
-                yield return new FoundPhrase<T>(phrase, tag, text[i].Start, last.Start + last.Length - text[i].Start);
+                if (wanted.GoesOnAt(text, i)) yield return Found(text, i, wanted);
             }
         }
     }
 
-    static bool StandsAt(IReadOnlyList<Word> text, int at, List<string> words)
+    static FoundPhrase<T> Found(List<Word> text, int at, Wanted wanted)
     {
-        if (at + words.Count > text.Count || text[at].Block != text[at + words.Count - 1].Block) return false;
-        for (var j = 1; j < words.Count; j++)
-        {
-            var word = text[at + j];
-            var isSame = j == words.Count - 1 ? Forms(words[j]).Contains(word.Text) : word.Text == words[j];
-            if (!isSame || word.FollowsPause) return false;
-        }
-
-        return true;
+        var last = text[at + wanted.Words.Length - 1];
+        return new FoundPhrase<T>(wanted.Phrase, wanted.Tag, text[at].Start, last.Start + last.Length - text[at].Start);
     }
 
-    static string[] Forms(string word) => word.EndsWith('y') ? [word, word + "s", word[..^1] + "ies"] : [word, word + "s", word + "es"];
+    /// <summary>The phrases that begin with one word.</summary>
+    sealed class Starts
+    {
+        public List<Wanted> Alone { get; } = [];
+
+        public Dictionary<string, List<Wanted>> BySecondWord { get; } = new(StringComparer.Ordinal);
+
+        public void Add(Wanted wanted)
+        {
+            if (wanted.Words.Length == 1)
+            {
+                Alone.Add(wanted);
+                return;
+            }
+
+            foreach (var second in wanted.FormsOf(1))
+            {
+                if (!BySecondWord.TryGetValue(second, out var list)) BySecondWord[second] = list = [];
+                list.Add(wanted);
+            }
+        }
+    }
+
+    sealed record Wanted(string Phrase, string[] Words, T Tag)
+    {
+        readonly string[] lastForms = Words[^1] is var last && last.EndsWith('y') ? [last, last + "s", last[..^1] + "ies"] : [last, last + "s", last + "es"];
+
+        /// <summary>What the word at a place of the phrase may be.</summary>
+        public string[] FormsOf(int place) => place == Words.Length - 1 ? lastForms : [Words[place]];
+
+        /// <param name="at">Where the first word of the phrase is; the second one is known to be behind it.</param>
+        public bool GoesOnAt(List<Word> text, int at)
+        {
+            if (at + Words.Length > text.Count || text[at].Block != text[at + Words.Length - 1].Block || text[at + 1].FollowsPause) return false;
+            for (var j = 2; j < Words.Length; j++)
+            {
+                var word = text[at + j];
+                var isSame = j == Words.Length - 1 ? lastForms.Contains(word.Text) : word.Text == Words[j];
+                if (!isSame || word.FollowsPause) return false;
+            }
+
+            return true;
+        }
+    }
 }

@@ -26,7 +26,7 @@ sealed class SearchDocuments
     }
 
     public ImmutableArray<(SearchDocument Document, SearchCard Card)> All() =>
-        [.. view.Plan.Pages.Select(Of).OfType<(SearchDocument, SearchCard)>()];
+        [.. view.Plan.Pages.AsParallel().AsOrdered().Select(Of).OfType<(SearchDocument, SearchCard)>()];
 
     (SearchDocument Document, SearchCard Card)? Of(PlannedPage page) => page switch
     {
