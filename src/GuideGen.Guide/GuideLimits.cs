@@ -66,6 +66,6 @@ public static class GuideLimits
     /// <summary>Turns of all loops of a page together, since loops in loops multiply; <c>theme-template</c>.</summary>
     public const int TurnsOfPage = 2_000_000;
 
-    /// <summary>Characters that templates may write for one page; <c>theme-template</c>.</summary>
+    /// <summary>Characters that templates may write for one page, those of a template in another counted in both; <c>theme-template</c>.</summary>
     public const int CharactersOfPage = 16 * 1024 * 1024;
 }

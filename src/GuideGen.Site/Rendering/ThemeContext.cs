@@ -45,6 +45,6 @@ sealed class ThemeContext : TemplateContext
         if (textAsObject is null) return this;
         var text = textAsObject is HtmlText html ? html.Value : HtmlText.Escape(ObjectToString(textAsObject) ?? "");
         written += text.Length;
-        return written > GuideLimits.CharactersOfPage ? throw new ScriptRuntimeException(span, $"a page has more than {GuideLimits.CharactersOfPage} characters") : Write(text);
+        return written > GuideLimits.CharactersOfPage ? throw new ScriptRuntimeException(span, $"the templates of a page write more than {GuideLimits.CharactersOfPage} characters, counted anew in each that they lie in") : Write(text);
     }
 }
