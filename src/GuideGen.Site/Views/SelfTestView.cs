@@ -24,13 +24,16 @@ static class SelfTestView
             ["name"] = view.Words["sure.title"],
             ["summary"] = view.Words["sure.summary"],
             ["cases"] = view.Fill("sure.cases-text", Text(levels.Count), Text(levels.Count(l => l.Counts())), Text(levels.Count(l => l == ProofLevel.Refuted))),
-            ["tried"] = test.IsOfAll ? view.Words["sure.test-text"] : view.Fill("sure.test-some", Text(test.BySigns.First.Total)),
+            ["tried"] = Tried(view, test),
             ["is_tried"] = test.BySigns.First.Total >= Wording.PercentageFrom,
             ["scores"] = new ScriptArray { Row(view, "authors", test.ByAuthor), Row(view, "signs", test.BySigns), Row(view, "checks", test.WithChecks) },
-            ["learnt"] = view.Fill("sure.learnt", view.Number(weights.Basis.Worth), Whole(weights.Basis.Habit.TellsPresent), Whole(weights.Basis.Habit.TellsAbsent)),
+            ["learnt"] = view.Count("sure.learnt", (long)weights.Basis.Worth, view.Number(weights.Basis.Worth), Whole(weights.Basis.Habit.TellsPresent), Whole(weights.Basis.Habit.TellsAbsent)),
             ["bins"] = new ScriptArray(bins.Select(b => Bin(view, b))),
         };
     }
+
+    internal static string Tried(ViewContext view, SelfTest test) =>
+        test.IsOfAll ? view.Words["sure.test-text"] : view.Fill("sure.test-some", Text(test.BySigns.First.Total));
 
     static ScriptObject Row(ViewContext view, string how, LeaveOneOut test) => new()
     {

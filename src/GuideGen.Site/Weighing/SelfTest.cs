@@ -19,11 +19,11 @@ public sealed class SelfTest
     readonly GuideWeights weights;
     readonly ModelIndex authored;
 
-    SelfTest(GuideContent guide, GuideWeights weights)
+    SelfTest(GuideContent guide, GuideWeights weights, int most)
     {
         this.weights = weights;
         authored = new(weights.Authored);
-        var tried = Spread(weights.Cases, Most);
+        var tried = Spread(weights.Cases, most);
         IsOfAll = tried.Length == weights.Cases.Length;
         var none = new int[weights.Places.Count];
         var variants = guide.Cases.ToDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal);
@@ -36,7 +36,10 @@ public sealed class SelfTest
     /// <summary>False where a guide has so many cases that only some of them, spread evenly, were tried.</summary>
     public bool IsOfAll { get; }
 
-    public static SelfTest Of(GuideContent guide, GuideWeights weights) => new(guide, weights);
+    public static SelfTest Of(GuideContent guide, GuideWeights weights) => Of(guide, weights, Most);
+
+    /// <param name="most">How many cases are tried at most.</param>
+    internal static SelfTest Of(GuideContent guide, GuideWeights weights, int most) => new(guide, weights, most);
 
     /// <summary>From codes and symptoms alone, by the authors' estimates without any case.</summary>
     public LeaveOneOut ByAuthor { get; }

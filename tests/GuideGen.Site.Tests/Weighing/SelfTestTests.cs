@@ -1,5 +1,8 @@
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
+using GuideGen.Site.Planning;
+using GuideGen.Site.Rendering;
+using GuideGen.Site.Views;
 using GuideGen.Site.Weighing;
 using GuideGen.Testing;
 
@@ -19,6 +22,20 @@ public sealed class SelfTestTests
         Assert.Equal(Weights.Cases.Length, test.BySigns.First.Total);
         Assert.True(test.WithChecks.Brier < test.BySigns.Brier);
         Assert.True(test.BySigns.FirstThree.Count >= test.BySigns.First.Count);
+    }
+
+    [Fact]
+    public void Of_too_many_cases_only_some_are_tried_and_the_page_says_how_many()
+    {
+        var plan = SitePlan.Make(Demo);
+        var view = new ViewContext(plan, GuideTheme.Of(ThemeFiles.BuiltIn, Demo).Theme, Addresses.Evidence);
+
+        var test = SelfTest.Of(Demo, Weights, 50);
+
+        Assert.False(test.IsOfAll);
+        Assert.All([test.ByAuthor, test.BySigns, test.WithChecks], t => Assert.Equal(50, t.First.Total));
+        Assert.StartsWith("50 of the counted cases", SelfTestView.Tried(view, test), StringComparison.Ordinal);
+        Assert.StartsWith("Each counted case", SelfTestView.Tried(view, SelfTest.Of(Demo, Weights)), StringComparison.Ordinal);
     }
 
     [Theory]
