@@ -51,6 +51,7 @@ public sealed class CommandLine(Terminal terminal, string currentFolder)
             RulesCommand.Make(terminal),
             EvidenceCommand.Make(terminal, currentFolder),
             SchemaCommand.Make(terminal, currentFolder),
+            LicencesCommand.Make(terminal),
         };
     }
 

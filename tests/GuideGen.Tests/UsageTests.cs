@@ -8,7 +8,7 @@ public sealed class UsageTests
     [Fact]
     public void Help_is_as_expected()
     {
-        string[][] calls = [["--help"], ["compile", "--help"], ["preview", "--help"], ["bundle", "--help"], ["inspect", "--help"], ["decode", "--help"], ["rules", "--help"], ["schema", "--help"], ["draft", "--help"], ["evidence", "--help"], ["evidence", "trees", "--help"]];
+        string[][] calls = [["--help"], ["compile", "--help"], ["preview", "--help"], ["bundle", "--help"], ["inspect", "--help"], ["decode", "--help"], ["rules", "--help"], ["schema", "--help"], ["draft", "--help"], ["evidence", "--help"], ["evidence", "trees", "--help"], ["licences", "--help"]];
         var made = calls.ToDictionary(c => string.Join(' ', c).Replace(" --help", "", StringComparison.Ordinal).Replace("--help", "guidegen", StringComparison.Ordinal).Replace(' ', '-') + ".txt", c =>
         {
             var run = Tool.Run(".", c);

@@ -29,6 +29,9 @@ public sealed record SiteSettings(Located<string> Title, Located<string> Languag
     /// <summary>The address at which a file of the guide can be edited, with {path} for the file; null for none.</summary>
     public Located<string>? ImproveLink { get; init; }
 
+    /// <summary>Who may copy the texts and photos, and under which terms, in a sentence or two; null if the guide does not say.</summary>
+    public Located<string>? Rights { get; init; }
+
     /// <summary>The settings of another edition, which stands in a folder of its own within the site.</summary>
     /// <param name="language">One of <see cref="AlsoIn"/>.</param>
     public SiteSettings For(string language) => this with
@@ -57,6 +60,7 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
     readonly Field<ImmutableArray<RuleWeight>> weights;
     readonly Field<Located<int>?> reviewMonths;
     readonly Field<Located<string>?> improveLink;
+    readonly Field<Located<string>?> rights;
 
     public SiteSettingsShape()
     {
@@ -70,6 +74,7 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
         weights = Optional("rules", Collections.ListOf(new RuleWeightShape()), [], "Rules whose findings weigh more or less in this guide, each with a reason.");
         reviewMonths = Optional("review-months", Maybe.Of(Scalars.Whole(1, 240)), null, "After how many months a page has to be read through again.");
         improveLink = Optional("improve-link", Maybe.Of(EditAddress), null, "Where readers can edit a page; {path} stands for its file.");
+        rights = Optional("rights", Maybe.Of(Scalars.Text), null, "Who may copy the texts and photos, and under which terms, in a sentence or two.");
     }
 
     static Shape<Located<UnitSystem>> UnitSystems { get; } = Scalars.Word(("metric", UnitSystem.Metric), ("imperial", UnitSystem.Imperial));
@@ -100,5 +105,6 @@ sealed class SiteSettingsShape : RecordShape<SiteSettings>
         Weights = v.Get(weights),
         ReviewMonths = v.Get(reviewMonths),
         ImproveLink = v.Get(improveLink),
+        Rights = v.Get(rights),
     };
 }

@@ -6,6 +6,9 @@ namespace GuideGen.Site.Planning;
 /// <summary>Addresses of pages: relative to the site's root, with forward slashes, ending in .html.</summary>
 public static class Addresses
 {
+    /// <summary>Whose work the site carries, and under which terms.</summary>
+    public const string About = "about.html";
+
     public const string Evidence = "evidence.html";
 
     public const string Home = "index.html";

@@ -87,6 +87,7 @@ public sealed class SitePlan
         new SinglePage(Addresses.Rules, "rules"),
         new SinglePage(Addresses.Writing, "writing"),
         .. Enum.GetValues<ContentKind>().Select(k => new WritingPage(k)),
+        new SinglePage(Addresses.About, "about"),
         new SinglePage(Addresses.NotFound, "not-found"),
         .. new[] { ContentKind.Fault, ContentKind.Symptom, ContentKind.Check, ContentKind.Part, ContentKind.Task, ContentKind.Tree }.Select(k => List(guide, k)),
         .. guide.Faults.All.Select(e => new EntryPage(e, "fault")),

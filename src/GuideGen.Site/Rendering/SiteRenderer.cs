@@ -76,6 +76,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
         SinglePage { Template: "rules" } => RulesView.Of(view),
         SinglePage { Template: "writing" } => WritingView.Of(view),
         WritingPage writing => WritingView.Of(view, writing.Kind),
+        SinglePage { Template: "about" } => AboutView.Of(view),
         SinglePage { Template: "not-found" } => OverviewViews.NotFound(view),
         _ => throw new InvalidOperationException($"no view draws {page.Address}"),
     };
