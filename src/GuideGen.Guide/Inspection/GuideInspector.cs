@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
@@ -57,9 +56,8 @@ public static class GuideInspector
         return FindingList.Sort(Weighting.Apply(loaded.Guide, Blanks.Apply(WithoutHearsay([.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)]))));
     }
 
-    /// <summary>One after the other goes to whoever is free: a few of them take most of the time.</summary>
     static ImmutableArray<Finding> Run(ImmutableArray<IInspection> inspections, GuideContent guide) =>
-        [.. Partitioner.Create(inspections, EnumerablePartitionerOptions.NoBuffering).AsParallel().AsOrdered().SelectMany(i => i.Inspect(guide))];
+        [.. SideBySide.Map(inspections, i => i.Inspect(guide).ToList()).SelectMany(f => f)];
 
     /// <summary>
     /// What compares a page with another one says nothing while one of them has errors: once they are mended, it may

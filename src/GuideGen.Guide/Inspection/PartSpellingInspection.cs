@@ -13,7 +13,7 @@ sealed class PartSpellingInspection : IInspection
         var others = guide.Parts.All.SelectMany(p => p.Also).Select(a => a.Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var finder = new PhraseFinder<string>(names.Select(n => (n, n)));
         var bare = names.ToLookup(Bare, StringComparer.Ordinal);
-        return guide.Entries.AsParallel().AsOrdered().SelectMany(e => InBody(e, finder)).AsEnumerable().Concat(guide.Faults.All.SelectMany(f => InRepair(f, bare)))
+        return SideBySide.Map([.. guide.Entries], e => InBody(e, finder).ToList()).SelectMany(f => f).Concat(guide.Faults.All.SelectMany(f => InRepair(f, bare)))
             .Where(f => !others.Contains(f.Span.Written));
     }
 

@@ -29,7 +29,7 @@ sealed class SimilarPagesInspection : IInspection
 
     public IEnumerable<Finding> Inspect(GuideContent guide)
     {
-        var pages = guide.Entries.AsParallel().AsOrdered().Select(e => (Entry: e, Phrases: PhrasesOf(e))).Where(p => p.Phrases.Length >= FewestPhrases).ToList();
+        var pages = SideBySide.Map([.. guide.Entries], e => (Entry: e, Phrases: PhrasesOf(e))).Where(p => p.Phrases.Length >= FewestPhrases).ToList();
         var inCommon = CountInCommon(pages.ConvertAll(p => p.Phrases));
         return
             from pair in inCommon.OrderBy(p => p.Key)

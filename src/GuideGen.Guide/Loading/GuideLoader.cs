@@ -98,14 +98,14 @@ public sealed class GuideLoader
     /// <summary>Reads the files of a kind side by side; what they yield is put together in the order of their paths.</summary>
     ImmutableArray<T> LoadAll<T>(ContentKind kind, Shape<T> shape)
     {
-        var read = sorting.FilesOf(kind).AsParallel().AsOrdered().Select(file =>
+        var read = SideBySide.Map([.. sorting.FilesOf(kind)], file =>
         {
             var reading = ReadingOf(file.Path);
             var isRead = NameKinds.Ending(kind) == ".md"
                 ? reading.TryReadPage(kind, file.Slug, shape, out var value)
                 : reading.TryReadStructure(kind, file.Slug, shape, out value);
             return (reading, isRead, value);
-        }).ToList();
+        });
         foreach (var (reading, _, _) in read) Keep(reading);
         return [.. read.Where(r => r.isRead).Select(r => r.value)];
     }
@@ -132,11 +132,11 @@ public sealed class GuideLoader
 
     FrozenDictionary<string, Picture> ReadPictures()
     {
-        var read = sorting.Assets.AsParallel().AsOrdered().Select(asset =>
+        var read = SideBySide.Map([.. sorting.Assets], asset =>
         {
             var found = new FindingList();
             return (Asset: asset, Picture: PictureReader.Read(files, LinkTable.PathOfAsset(asset), found), Found: found);
-        }).ToList();
+        });
         foreach (var (_, _, found) in read) findings.AddRange(found.ToSorted());
         return read.Where(r => r.Picture is not null).ToFrozenDictionary(r => r.Asset, r => r.Picture!);
     }

@@ -17,7 +17,9 @@ public static class LunrIndexBuilder
     internal static LunrIndex Build(ImmutableArray<SearchField> fields, ImmutableArray<LunrDocument> documents, int documentsPerChunk)
     {
         Check(fields, documents);
-        var chunks = documents.Chunk(documentsPerChunk).AsParallel().AsOrdered().Select(d => new IndexChunk(d)).ToArray();
+        var shares = documents.Chunk(documentsPerChunk).ToArray();
+        var chunks = new IndexChunk[shares.Length];
+        Parallel.For(0, shares.Length, i => chunks[i] = new IndexChunk(shares[i]));
 
         var vocabulary = new Vocabulary();
         var numbers = Array.ConvertAll(chunks, c => vocabulary.Add(c.Vocabulary));

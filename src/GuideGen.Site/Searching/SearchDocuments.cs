@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GuideGen.Guide;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
 using GuideGen.Search;
@@ -26,7 +27,7 @@ sealed class SearchDocuments
     }
 
     public ImmutableArray<(SearchDocument Document, SearchCard Card)> All() =>
-        [.. view.Plan.Pages.AsParallel().AsOrdered().Select(Of).OfType<(SearchDocument, SearchCard)>()];
+        [.. SideBySide.Map(view.Plan.Pages, Of).OfType<(SearchDocument, SearchCard)>()];
 
     (SearchDocument Document, SearchCard Card)? Of(PlannedPage page) => page switch
     {

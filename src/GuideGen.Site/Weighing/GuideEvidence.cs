@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using GuideGen.Codes;
 using GuideGen.Diagnosis.Evidence;
 using GuideGen.Diagnosis.Proof;
+using GuideGen.Guide;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
 
@@ -56,8 +57,9 @@ public sealed class GuideEvidence
             .SelectMany(f => listed(f).Select(s => (Sign: s.Key.Value, Fault: f.Origin.Slug, Belief: f.Belief.Value * s.Value.Value.Value)))
             .ToLookup(b => b.Sign, b => (b.Fault, b.Belief));
         var reports = cases.SelectMany(c => seen(c).Distinct().Select(s => (Sign: s, Case: c))).ToLookup(r => r.Sign, r => r.Case);
-        return beliefs.Select(b => b.Key).Union(reports.Select(r => r.Key)).AsParallel()
-            .Select(s => KeyValuePair.Create(s, Of(beliefs[s].ToDictionary(b => b.Fault, b => b.Belief), [.. reports[s]]))).ToFrozenDictionary();
+        return SideBySide.Map(
+            [.. beliefs.Select(b => b.Key).Union(reports.Select(r => r.Key))],
+            s => KeyValuePair.Create(s, Of(beliefs[s].ToDictionary(b => b.Fault, b => b.Belief), [.. reports[s]]))).ToFrozenDictionary();
     }
 
     /// <summary>The author's opinion about a cause of a sign: how common the fault is, as far as it shows the sign.</summary>

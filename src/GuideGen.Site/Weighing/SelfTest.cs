@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GuideGen.Diagnosis.Ranking;
+using GuideGen.Guide;
 using GuideGen.Guide.Model;
 
 namespace GuideGen.Site.Weighing;
@@ -27,8 +28,8 @@ public sealed class SelfTest
         IsOfAll = tried.Length == weights.Cases.Length;
         var none = new int[weights.Places.Count];
         var variants = guide.Cases.ToDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal);
-        ByAuthor = LeaveOneOut.Of([.. tried.AsParallel().AsOrdered().Select(c => RankingTrial.Of(WithoutChecks(c), weights.WithShares(authored.Reduced(c.Answers), variants[c.Id], none)))]);
-        ImmutableArray<(RankingTrial BySigns, RankingTrial WithChecks)> unseen = [.. tried.AsParallel().AsOrdered().Select(c => Unseen(c, Without(c, variants[c.Id])))];
+        ByAuthor = LeaveOneOut.Of([.. SideBySide.Map(tried, c => RankingTrial.Of(WithoutChecks(c), weights.WithShares(authored.Reduced(c.Answers), variants[c.Id], none)))]);
+        (RankingTrial BySigns, RankingTrial WithChecks)[] unseen = SideBySide.Map(tried, c => Unseen(c, Without(c, variants[c.Id])));
         BySigns = LeaveOneOut.Of([.. unseen.Select(t => t.BySigns)]);
         WithChecks = LeaveOneOut.Of([.. unseen.Select(t => t.WithChecks)]);
     }

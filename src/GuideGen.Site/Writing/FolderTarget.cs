@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using GuideGen.Guide;
 using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Writing;

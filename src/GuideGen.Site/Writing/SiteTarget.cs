@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using GuideGen.Guide;
 using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Writing;

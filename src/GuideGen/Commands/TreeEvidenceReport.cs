@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.Json;
 using GuideGen.Diagnosis.Ordering;
 using GuideGen.Diagnosis.Trees;
+using GuideGen.Guide;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Trees;
@@ -35,7 +36,7 @@ sealed class TreeEvidenceReport(GuideContent guide, TreeEvidences evidences)
     }
 
     /// <summary>Trees do not depend on each other.</summary>
-    ParallelQuery<(Tree Tree, ImmutableArray<TreeEvidence> Rows)> Rows() => guide.Trees.All.AsParallel().AsOrdered().Select(t => (t, evidences.Of(t)));
+    (Tree Tree, ImmutableArray<TreeEvidence> Rows)[] Rows() => SideBySide.Map([.. guide.Trees.All], t => (t, evidences.Of(t)));
 
     void WriteText(TextWriter output, TreeEvidence row)
     {
