@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using GuideGen.Testing;
 
@@ -20,6 +21,17 @@ static class Tool
         using var error = new StringWriter(CultureInfo.InvariantCulture);
         var code = new CommandLine(Terminal.Of(input, output, error, isPiped: true), currentFolder).Run(arguments);
         return new ToolRun(code, output.ToString(), error.ToString());
+    }
+
+    /// <summary>Runs a script of the repository to its end.</summary>
+    public static ToolRun RunScript(ProcessStartInfo start)
+    {
+        (start.RedirectStandardOutput, start.RedirectStandardError) = (true, true);
+        using var process = Process.Start(start)!;
+        var error = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return new ToolRun(process.ExitCode, output, error.Result);
     }
 
     /// <summary>Copies the small guide, so that a test can change it.</summary>

@@ -71,13 +71,5 @@ public sealed class ToolCallTests : IDisposable
         return temp.PathTo("repository", ".ci", "guidegen");
     }
 
-    ToolRun Run(string script, params string[] arguments)
-    {
-        var start = new ProcessStartInfo("bash", [script, .. arguments]) { WorkingDirectory = temp.PathTo(), RedirectStandardOutput = true, RedirectStandardError = true };
-        using var process = Process.Start(start)!;
-        var error = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return new ToolRun(process.ExitCode, output, error.Result);
-    }
+    ToolRun Run(string script, params string[] arguments) => Tool.RunScript(new ProcessStartInfo("bash", [script, .. arguments]) { WorkingDirectory = temp.PathTo() });
 }
