@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
+using GuideGen.Site.Pictures;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Writing;
 
@@ -32,11 +33,19 @@ public static class SiteCompiler
         {
             return new CompileResult(guide.Guide, guide.Findings, Write(guide.Draw(files), target));
         }
-        catch (ThemeException fault) when (fault.Finding is not null)
+        catch (Exception fault) when (FindingOf(fault) is { } finding)
         {
-            return new CompileResult(guide.Guide, FindingList.Sort([.. guide.Findings, fault.Finding]), 0);
+            return new CompileResult(guide.Guide, FindingList.Sort([.. guide.Findings, finding]), 0);
         }
     }
+
+    /// <summary>What only shows when a file is drawn, if it is an author's and not ours.</summary>
+    static Finding? FindingOf(Exception fault) => fault switch
+    {
+        ThemeException theme => theme.Finding,
+        PictureException picture => picture.Finding,
+        _ => null,
+    };
 
     /// <returns>How many files were written.</returns>
     static int Write(EditionFiles site, ISiteTarget target)

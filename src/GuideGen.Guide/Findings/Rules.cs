@@ -16,6 +16,9 @@ public static class Rules
     public static readonly Rule FileUnreadable = new("file-unreadable", Error, "A file that cannot be read",
         "The file cannot be read: {0}.", "Check its permissions, and that nothing else is writing it.");
 
+    public static readonly Rule FileChanged = new("file-changed", Error, "A file that was changed while the site was being made",
+        "The file is not the one that was inspected.", "Wait until nothing writes it any more, and compile again.");
+
     public static readonly Rule FileTooLarge = new("file-too-large", Error, "A file that is too large",
         "The file has {0}; at most {1} are read.", "Split it: one fault, one page.");
 
@@ -211,6 +214,9 @@ public static class Rules
 
     public static readonly Rule ImageUnreadable = new("image-unreadable", Error, "A picture that cannot be read",
         "This is not the picture that its name promises.", "Open it in an image editor and save it anew.");
+
+    public static readonly Rule ImageBroken = new("image-broken", Error, "A photo that is broken behind its beginning",
+        "The photo begins well, but the rest of it cannot be read.", "Copy it again from where it came, or open it in an image editor and save it anew.");
 
     public static readonly Rule ImageLarge = new("image-large", Error, "A picture that is too large",
         "The picture has {0}; at most {1} are read.", "Make it smaller: a page shows at most 1600 pixels across.");

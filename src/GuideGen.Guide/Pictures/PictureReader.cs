@@ -18,7 +18,7 @@ static class PictureReader
         if (ending is not (".svg" or ".png" or ".jpg" or ".jpeg" or ".webp")) return Refuse(Rules.ImageKind, ending);
         if (!files.TryRead(path, out var bytes, out var why)) return Refuse(Rules.FileUnreadable, why);
         if (bytes.Length > GuideLimits.PictureMebibytes * Mebibyte) return Refuse(Rules.ImageLarge, $"{bytes.Length / Mebibyte} MiB", $"{GuideLimits.PictureMebibytes} MiB");
-        return ending == ".svg" ? Drawing() : Photo();
+        return (ending == ".svg" ? Drawing() : Photo()) is { } picture ? picture with { Digest = Picture.DigestOf(bytes) } : null;
 
         Picture? Drawing() => SourceDecoder.TryDecode(bytes, out var text)
             ? DrawingReader.Read(new SourceText(path, text), findings)

@@ -13,13 +13,14 @@ static class PhotoWriter
 
     static readonly SKSamplingOptions Smooth = new(SKFilterMode.Linear, SKMipmapMode.Linear);
 
-    /// <exception cref="IOException">The file has the head of a photo, but its picture is broken.</exception>
-    public static byte[] Draw(byte[] photo, PhotoSize size)
+    /// <returns>Null if the file has the head of a photo, but not all of its picture.</returns>
+    public static byte[]? Draw(byte[] photo, PhotoSize size)
     {
         using var data = SKData.CreateCopy(photo);
         using var codec = SKCodec.Create(data);
-        using var decoded = codec is null ? null : SKBitmap.Decode(codec, new SKImageInfo(codec.Info.Width, codec.Info.Height, SKColorType.Rgba8888, SKAlphaType.Premul, SKColorSpace.CreateSrgb()));
-        if (codec is null || decoded is null) throw new IOException($"the photo content/{size.Address} is broken behind its beginning. Open it in an image editor and save it anew.");
+        if (codec is null) return null;
+        using var decoded = new SKBitmap(new SKImageInfo(codec.Info.Width, codec.Info.Height, SKColorType.Rgba8888, SKAlphaType.Premul, SKColorSpace.CreateSrgb()));
+        if (codec.GetPixels(decoded.Info, decoded.GetPixels()) != SKCodecResult.Success) return null;
         using var surface = SKSurface.Create(new SKImageInfo(size.Width, size.Height, SKColorType.Rgba8888, SKAlphaType.Premul, SKColorSpace.CreateSrgb()));
         using var image = SKImage.FromBitmap(decoded);
         var isTurned = codec.EncodedOrigin >= SKEncodedOrigin.LeftTop;

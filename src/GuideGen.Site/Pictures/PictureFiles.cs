@@ -1,6 +1,9 @@
+using GuideGen.Guide.Findings;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Pictures;
+using GuideGen.Guide.Text;
 using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Pictures;
@@ -8,15 +11,21 @@ namespace GuideGen.Site.Pictures;
 /// <summary>The pictures of a guide as files of its site: drawings as they are, photos drawn anew in a few sizes.</summary>
 static class PictureFiles
 {
+    /// <remarks>Reading one of the files throws a <see cref="PictureException"/> if the picture is broken or not the one that was inspected.</remarks>
     public static IEnumerable<SiteFile> Of(GuideContent guide, IGuideFiles files) => guide.Assets.SelectMany(asset =>
     {
         var path = LinkTable.PathOfAsset(asset);
         var sizes = PhotoSizes.Of(guide, asset);
         return sizes.IsEmpty
-            ? [new SiteFile(asset, () => Read(files, path))]
-            : sizes.Select(size => new SiteFile(size.Address, () => PhotoWriter.Draw(Read(files, path), size)));
-    });
+            ? [new SiteFile(asset, Read)]
+            : sizes.Select(size => new SiteFile(size.Address, () => PhotoWriter.Draw(Read(), size) ?? throw At(Rules.ImageBroken)));
 
-    static byte[] Read(IGuideFiles files, string path) =>
-        files.TryRead(path, out var bytes, out var why) ? bytes : throw new IOException($"{path} cannot be read: {why}");
+        byte[] Read()
+        {
+            if (!files.TryRead(path, out var bytes, out var why)) throw At(Rules.FileUnreadable, why);
+            return Picture.DigestOf(bytes) == guide.Pictures[asset].Digest ? bytes : throw At(Rules.FileChanged);
+        }
+
+        PictureException At(Rule rule, params string[] facts) => new(rule.At(new SourceText(path, "").Top, facts));
+    });
 }

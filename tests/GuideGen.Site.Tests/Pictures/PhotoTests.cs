@@ -1,8 +1,11 @@
 using System.Text;
+using CsCheck;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Loading;
+using GuideGen.Site.Rendering;
 using GuideGen.Site.Tests.Compiling;
+using GuideGen.Site.Writing;
 using SkiaSharp;
 
 namespace GuideGen.Site.Tests.Pictures;
@@ -10,6 +13,8 @@ namespace GuideGen.Site.Tests.Pictures;
 /// <summary>A photo goes onto the site upright, in sensible sizes, and says nothing of where it was taken.</summary>
 public sealed class PhotoTests
 {
+    static readonly string[] Endings = ["jpg", "png", "webp"];
+
     const string Page = "parts/charge-air-hose.html";
 
     [Theory]
@@ -89,6 +94,72 @@ public sealed class PhotoTests
         photo[22] = 0xFF;
 
         Assert.Contains(Inspect(photo), f => f.Rule == Rules.ImageLarge);
+    }
+
+    // A cut in the head is seen by the inspection, one behind it when the photo is unpacked.
+    [Theory]
+    [InlineData("jpg")]
+    [InlineData("png")]
+    [InlineData("webp")]
+    public void Of_a_photo_that_is_cut_off_anywhere_nothing_is_shown(string ending)
+    {
+        var photo = Photos.Make(600, 300, FormatOf(ending));
+        int[] lengths = [0, 1, 20, 50, 100, photo.Length / 4, photo.Length / 2, photo.Length * 3 / 4];
+
+        Assert.All(lengths, length =>
+        {
+            var target = new MemoryTarget(2);
+            var result = SiteCompiler.Compile(Guide("hose." + ending, photo[..length]), ThemeFiles.BuiltIn, target, new CompiledSite.Unheard());
+            Assert.Equal(["content/images/hose." + ending], result.Findings.Where(f => f.Rule == Rules.ImageUnreadable || f.Rule == Rules.ImageBroken).Select(f => f.Span.Path));
+            Assert.False(result.IsWritten);
+        });
+    }
+
+    [Fact]
+    public void Whatever_bytes_of_a_photo_are_wrong_it_is_drawn_or_found_and_the_compile_does_not_break()
+    {
+        var photos = Endings.ToDictionary(e => e, e => Photos.Make(90, 60, FormatOf(e)));
+
+        Gen.Select(Gen.Int[0, Endings.Length - 1].Select(i => Endings[i]), Gen.Select(Gen.Double[0, 1], Gen.Byte).Array[1, 8]).Sample((ending, flips) =>
+        {
+            var photo = (byte[])photos[ending].Clone();
+            foreach (var (where, value) in flips) photo[(int)(where * (photo.Length - 1))] = value;
+            var result = SiteCompiler.Compile(Guide("hose." + ending, photo), ThemeFiles.BuiltIn, new MemoryTarget(1), new CompiledSite.Unheard());
+            Assert.True(result.IsWritten || result.Findings.Any(f => f.Span.Path == "content/images/hose." + ending && f.Severity == Severity.Error));
+        }, iter: 60);
+    }
+
+    [Theory]
+    [InlineData("jpg")]
+    [InlineData("svg")]
+    public void A_picture_that_changes_or_vanishes_once_it_was_inspected_does_not_come_onto_the_site(string ending)
+    {
+        var name = "hose." + ending;
+        byte[] Picture(int width) => ending == "svg"
+            ? Encoding.UTF8.GetBytes($"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}\" height=\"20\"><g/></svg>")
+            : Photos.Make(width, 20, SKEncodedImageFormat.Jpeg);
+
+        Assert.Equal(["file-changed"], Compile(new Restless(Guide(name, Picture(40)), "content/images/" + name, Picture(41))));
+        Assert.Equal(["file-unreadable"], Compile(new Restless(Guide(name, Picture(40)), "content/images/" + name, null)));
+        Assert.Empty(Compile(new Restless(Guide(name, Picture(40)), "content/images/" + name, Picture(40))));
+
+        static IEnumerable<string> Compile(IGuideFiles files) =>
+            SiteCompiler.Compile(files, ThemeFiles.BuiltIn, new MemoryTarget(2), new CompiledSite.Unheard()).Findings.Where(f => f.Severity == Severity.Error).Select(f => f.Rule.Id);
+    }
+
+    /// <summary>Gives other bytes of one file, or none, from the second reading on.</summary>
+    sealed class Restless(IGuideFiles guide, string restless, byte[]? then) : IGuideFiles
+    {
+        int readings;
+
+        public IReadOnlyList<string> Paths => guide.Paths;
+
+        public bool TryRead(string path, out byte[] bytes, out string why)
+        {
+            if (path != restless || Interlocked.Increment(ref readings) == 1) return guide.TryRead(path, out bytes, out why);
+            (bytes, why) = (then ?? [], then is null ? "it vanished or is locked" : "");
+            return then is not null;
+        }
     }
 
     static System.Collections.Immutable.ImmutableArray<Finding> Inspect(byte[] photo) => GuideInspector.Inspect(GuideLoader.Load(Guide("hose.jpg", photo)));
