@@ -19,6 +19,9 @@ public static class Rules
     public static readonly Rule FileChanged = new("file-changed", Error, "A file that was changed while the site was being made",
         "The file is not the one that was inspected.", "Wait until nothing writes it any more, and compile again.");
 
+    public static readonly Rule FileLinked = new("file-linked", Warning, "A link that is not followed",
+        "This is a link to another place, and a guide is only what lies in its own folders.", "Put the file or the folder itself here, or take the link away.");
+
     public static readonly Rule FileTooLarge = new("file-too-large", Error, "A file that is too large",
         "The file has {0}; at most {1} are read.", "Split it: one fault, one page.");
 

@@ -1,8 +1,11 @@
+using System.Diagnostics.CodeAnalysis;
+using System.IO.Enumeration;
+
 namespace GuideGen.Guide.Loading;
 
 /// <summary>The files of a guide in a folder: <c>site-config.yml</c>, its translations, and everything below <c>content/</c> and <c>theme/</c>.</summary>
 /// <remarks>
-/// Hidden files and links that lead elsewhere are not part of a guide, at whatever level they stand. Of a file that is larger
+/// Hidden files and links are not part of a guide, at whatever level they stand. Of a file that is larger
 /// than any that is used only the beginning is read, so that its size is seen and nothing more.
 /// </remarks>
 public sealed class FolderFiles : IGuideFiles
@@ -10,30 +13,28 @@ public sealed class FolderFiles : IGuideFiles
     /// <summary>One byte more than the largest file that is used: what is longer has this length.</summary>
     const int MostBytes = (GuideLimits.PictureMebibytes << 20) + 1;
 
-    const FileAttributes Foreign = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System;
+    static readonly EnumerationOptions Visible = new() { AttributesToSkip = FileAttributes.Hidden | FileAttributes.System, IgnoreInaccessible = false };
 
     readonly string folder;
+    readonly List<string> paths = [];
+    readonly List<LeftOut> leftOut = [];
 
     public FolderFiles(string folder)
     {
         this.folder = folder;
-        Paths = [.. Find().Order(StringComparer.Ordinal)];
+        FindAll();
+        paths.Sort(StringComparer.Ordinal);
     }
 
-    public IReadOnlyList<string> Paths { get; }
+    public IReadOnlyList<string> Paths => paths;
+
+    public IReadOnlyList<LeftOut> LeftOut => leftOut;
 
     public bool TryRead(string path, out byte[] bytes, out string why)
     {
-        try
-        {
-            (bytes, why) = (Read(new FileInfo(Path.Combine(folder, path))), "");
-            return true;
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            (bytes, why) = ([], fault is UnauthorizedAccessException ? "no permission" : "it vanished or is locked");
-            return false;
-        }
+        var isRead = TryDo(() => Read(new FileInfo(Path.Combine(folder, path))), out var read, out why);
+        bytes = read ?? [];
+        return isRead;
     }
 
     static byte[] Read(FileInfo file)
@@ -45,21 +46,45 @@ public sealed class FolderFiles : IGuideFiles
         return bytes[..stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false)];
     }
 
-    IEnumerable<string> Find()
+    void FindAll()
     {
-        if (!Directory.Exists(folder)) yield break;
-        foreach (var file in Directory.EnumerateFiles(folder, "*.yml", new EnumerationOptions { AttributesToSkip = Foreign }).Select(Path.GetFileName).OfType<string>())
+        if (!Directory.Exists(folder)) return;
+        foreach (var entry in EntriesOf(folder))
         {
-            if (file == GuideLoader.SettingsFile || (Translation.TryParse(file, out var own) && own.Of == GuideLoader.SettingsFile)) yield return file;
-        }
-
-        var options = new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = Foreign };
-        string[] parts = ["content", ThemePieces.Folder];
-        foreach (var file in parts.Select(p => Path.Combine(folder, p)).Where(IsOwnFolder).SelectMany(p => Directory.EnumerateFiles(p, "*", options)))
-        {
-            yield return Path.GetRelativePath(folder, file).Replace(Path.DirectorySeparatorChar, '/');
+            var isPart = entry.Name is "content" or ThemePieces.Folder;
+            var isSettings = entry.Name == GuideLoader.SettingsFile || (Translation.TryParse(entry.Name, out var own) && own.Of == GuideLoader.SettingsFile);
+            if (entry.IsFolder ? isPart : isSettings || (isPart && entry.IsLink)) Take(entry);
         }
     }
 
-    static bool IsOwnFolder(string path) => Directory.Exists(path) && !File.GetAttributes(path).HasFlag(FileAttributes.ReparsePoint);
+    void Take(Entry entry)
+    {
+        var path = Path.GetRelativePath(folder, entry.Path).Replace(Path.DirectorySeparatorChar, '/');
+        if (entry.IsLink) leftOut.Add(new LeftOut(path, null));
+        else if (!entry.IsFolder) paths.Add(path);
+        else if (TryDo(() => EntriesOf(entry.Path), out var entries, out var why)) entries.ForEach(Take);
+        else leftOut.Add(new LeftOut(path, why));
+    }
+
+    static List<Entry> EntriesOf(string path) =>
+        [.. new FileSystemEnumerable<Entry>(path, (ref FileSystemEntry e) => new(e.ToFullPath(), e.IsDirectory, e.Attributes.HasFlag(FileAttributes.ReparsePoint)), Visible)];
+
+    static bool TryDo<T>(Func<T> act, [MaybeNullWhen(false)] out T done, out string why)
+    {
+        try
+        {
+            (done, why) = (act(), "");
+            return true;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            (done, why) = (default, fault is UnauthorizedAccessException ? "no permission" : "it vanished or is locked");
+            return false;
+        }
+    }
+
+    readonly record struct Entry(string Path, bool IsFolder, bool IsLink)
+    {
+        public string Name => System.IO.Path.GetFileName(Path);
+    }
 }

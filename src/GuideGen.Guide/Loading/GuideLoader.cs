@@ -43,8 +43,15 @@ public sealed class GuideLoader
     {
         var loader = new GuideLoader(files, null);
         var guide = loader.LoadGuide();
+        loader.findings.AddRange(files.LeftOut.Select(OfLeftOut));
         loader.findings.AddRange(TranslationFindings.Of(loader.sorting, guide.Settings));
         return new LoadedGuide(guide, loader.findings.ToSorted());
+    }
+
+    static Finding OfLeftOut(LeftOut left)
+    {
+        var place = new SourceText(left.Path, "").Top;
+        return left.Why is { } why ? Rules.FileUnreadable.At(place, why) : Rules.FileLinked.At(place);
     }
 
     /// <summary>The guide as its edition in another language has it: translated files say their words in it, all others stand as they are.</summary>

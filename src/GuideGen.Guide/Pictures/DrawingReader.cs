@@ -28,9 +28,10 @@ static partial class DrawingReader
     public static Picture? Read(SourceText source, FindingList findings)
     {
         Picture? picture = null;
-        var (copies, style) = (new DrawingCopies(), new StringBuilder());
+        var style = new StringBuilder();
         try
         {
+            var copies = new DrawingCopies(StylesOf(source.Text));
             using var xml = XmlReader.Create(new StringReader(source.Text), Settings);
             while (xml.Read())
             {
@@ -53,6 +54,32 @@ static partial class DrawingReader
 
         if (picture is null) findings.Add(Rules.ImageUnreadable.At(source.Top));
         return picture;
+    }
+
+    static DrawingStyles StylesOf(string text)
+    {
+        var styles = new DrawingStyles();
+        if (!text.Contains("style", StringComparison.OrdinalIgnoreCase)) return styles;
+        using var xml = XmlReader.Create(new StringReader(text), Settings);
+        while (xml.Read())
+        {
+            // Deeper is refused anyway, and the reader of an inner text goes no deeper than the element.
+            if (xml.NodeType == XmlNodeType.Element && xml.LocalName.Equals("style", StringComparison.OrdinalIgnoreCase) && xml.Depth <= GuideLimits.DrawingDepth) styles.Add(TextWithin(xml));
+        }
+
+        return styles;
+    }
+
+    static string TextWithin(XmlReader xml)
+    {
+        var text = new StringBuilder();
+        using var within = xml.ReadSubtree();
+        while (within.Read())
+        {
+            if (within.NodeType is XmlNodeType.Text or XmlNodeType.CDATA) text.Append(within.Value);
+        }
+
+        return text.ToString();
     }
 
     /// <param name="style">Gathers the text of a style: what stands in two pieces with a comment between them is one to a browser.</param>

@@ -1,3 +1,4 @@
+using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
 using GuideGen.Testing;
 
@@ -40,7 +41,9 @@ public sealed class HostileFolderTests : IDisposable
         Directory.CreateDirectory(Path.GetDirectoryName(temp.PathTo(link.Split('/')))!);
         File.CreateSymbolicLink(temp.PathTo(link.Split('/')), target[0] == '/' ? target : temp.PathTo(target.Split('/')));
 
-        Assert.Equal(["content/parts/hose.md", "site-config.yml"], new FolderFiles(temp.PathTo("guide")).Paths);
+        var guide = new FolderFiles(temp.PathTo("guide"));
+        Assert.Equal(["content/parts/hose.md", "site-config.yml"], guide.Paths);
+        Assert.Equal([link["guide/".Length..]], GuideLoader.Load(guide).Findings.Where(f => f.Rule == Rules.FileLinked).Select(f => f.Span.Path));
     }
 
     [Theory, InlineData("content"), InlineData("site-config.yml")]
@@ -51,7 +54,23 @@ public sealed class HostileFolderTests : IDisposable
         else File.Delete(path);
         File.CreateSymbolicLink(path, temp.PathTo("secret", piece == "content" ? "" : piece));
 
-        Assert.DoesNotContain(new FolderFiles(temp.PathTo("guide")).Paths, p => p.StartsWith(piece, StringComparison.Ordinal));
+        var guide = new FolderFiles(temp.PathTo("guide"));
+        Assert.DoesNotContain(guide.Paths, p => p.StartsWith(piece, StringComparison.Ordinal));
+        Assert.Contains(GuideLoader.Load(guide).Findings, f => f.Rule == Rules.FileLinked && f.Span.Path == piece);
+    }
+
+    [Fact]
+    public void A_folder_that_cannot_be_opened_is_told_and_not_passed_over()
+    {
+        Assert.SkipWhen(Environment.IsPrivilegedProcess, "Whoever may open everything is kept out of nothing.");
+        if (OperatingSystem.IsWindows()) return;
+        var path = temp.PathTo("guide", "content", "parts");
+        File.SetUnixFileMode(path, UnixFileMode.None);
+
+        var findings = GuideLoader.Load(new FolderFiles(temp.PathTo("guide"))).Findings;
+
+        File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        Assert.Equal(["content/parts"], findings.Where(f => f.Rule == Rules.FileUnreadable).Select(f => f.Span.Path));
     }
 
     [Fact]
