@@ -55,8 +55,17 @@ sealed class PreviewAnswers(Func<PreviewSite> current, PreviewEvents events, Uri
     {
         if (request.HttpMethod is not ("GET" or "HEAD")) return HttpStatusCode.MethodNotAllowed;
         if (request.UserHostName != root.Authority) return HttpStatusCode.Forbidden;
-        return request.Headers["Origin"] is { } origin && origin != root.GetLeftPart(UriPartial.Authority) ? HttpStatusCode.Forbidden : null;
+        if (request.Headers["Origin"] is { } origin && origin != root.GetLeftPart(UriPartial.Authority)) return HttpStatusCode.Forbidden;
+        return IsOfAnotherPage(request) ? HttpStatusCode.Forbidden : null;
     }
+
+    /// <summary>
+    /// What a browser says of who is asking (W3C Fetch Metadata Request Headers): a page of another origin may lead its reader here
+    /// by a link, and may not load or frame anything.
+    /// </summary>
+    static bool IsOfAnotherPage(HttpListenerRequest request) =>
+        request.Headers["Sec-Fetch-Site"] is not (null or "same-origin" or "none")
+        && (request.Headers["Sec-Fetch-Mode"], request.Headers["Sec-Fetch-Dest"]) != ("navigate", "document");
 
     Task Answer(HttpListenerContext context, string address) => address switch
     {

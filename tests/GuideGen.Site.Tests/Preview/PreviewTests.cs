@@ -161,6 +161,11 @@ public sealed class PreviewTests : IAsyncDisposable
     [InlineData("Host: {0}\r\nOrigin: https://evil.example")]
     [InlineData("Host: {0}\r\nOrigin: null")]
     [InlineData("Host: {0}.evil.example")]
+    [InlineData("Host: {0}\r\nSec-Fetch-Site: cross-site\r\nSec-Fetch-Mode: no-cors\r\nSec-Fetch-Dest: script")]
+    [InlineData("Host: {0}\r\nSec-Fetch-Site: same-site\r\nSec-Fetch-Mode: no-cors\r\nSec-Fetch-Dest: image")]
+    [InlineData("Host: {0}\r\nSec-Fetch-Site: cross-site\r\nSec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: iframe")]
+    [InlineData("Host: {0}\r\nSec-Fetch-Site: cross-site")]
+    [InlineData("Host: {0}\r\nSec-Fetch-Site: same-origin, cross-site\r\nSec-Fetch-Mode: cors\r\nSec-Fetch-Dest: empty")]
     public async Task Nobody_else_may_ask(string headers)
     {
         var given = headers.Replace("{0}", server.Address.Authority, StringComparison.Ordinal);
@@ -169,6 +174,61 @@ public sealed class PreviewTests : IAsyncDisposable
 
         Assert.DoesNotMatch("^HTTP/1.1 2", answer);
         Assert.DoesNotContain("Small Loris guide", answer, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("Sec-Fetch-Site: none\r\nSec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: document\r\n")]
+    [InlineData("Sec-Fetch-Site: same-origin\r\nSec-Fetch-Mode: no-cors\r\nSec-Fetch-Dest: script\r\n")]
+    [InlineData("Sec-Fetch-Site: cross-site\r\nSec-Fetch-Mode: navigate\r\nSec-Fetch-Dest: document\r\n")]
+    public async Task Whoever_types_the_address_or_follows_a_link_is_shown_the_guide(string headers)
+    {
+        var answer = await Ask($"GET / HTTP/1.1\r\nHost: {server.Address.Authority}\r\n{headers}Connection: close\r\n\r\n");
+
+        Assert.Matches("^HTTP/1.1 200", answer);
+        Assert.Contains("Small Loris guide", answer, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("GET http://evil.example/ HTTP/1.1")]
+    [InlineData("GET http://evil.example/site-config.yml HTTP/1.1")]
+    [InlineData("GET file:///etc/passwd HTTP/1.1")]
+    [InlineData("GET * HTTP/1.1")]
+    [InlineData("GET index.html HTTP/1.1")]
+    [InlineData("GET / HTTP/9.9")]
+    [InlineData("GET /")]
+    [InlineData("CONNECT evil.example:443 HTTP/1.1")]
+    [InlineData("OPTIONS * HTTP/1.1")]
+    [InlineData("OPTIONS / HTTP/1.1")]
+    [InlineData("TRACE / HTTP/1.1")]
+    [InlineData("PATCH /index.html HTTP/1.1")]
+    [InlineData("PROPFIND / HTTP/1.1")]
+    [InlineData("SHOW / HTTP/1.1")]
+    [InlineData("get / HTTP/1.1")]
+    public async Task What_is_no_plain_request_is_not_answered_with_a_page(string line)
+    {
+        var answer = await Ask($"{line}\r\nHost: {server.Address.Authority}\r\nConnection: close\r\n\r\n");
+
+        Assert.DoesNotMatch("^HTTP/1.1 2", answer);
+        Assert.DoesNotContain("Small Loris guide", answer, StringComparison.Ordinal);
+        Assert.DoesNotContain("root:", answer, StringComparison.Ordinal);
+        Assert.Contains("<p>It carries the ", await Page(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(9_000, 1)]
+    [InlineData(200_000, 1)]
+    [InlineData(100, 3_000)]
+    public async Task A_request_beyond_all_measure_ends_itself_and_nothing_else(int length, int headers)
+    {
+        var many = string.Concat(Enumerable.Range(0, headers).Select(i => $"X-{i}: {new string('x', length)}\r\n"));
+
+        var lines = await Ask($"GET /{new string('x', length)} HTTP/1.1\r\nHost: {server.Address.Authority}\r\nConnection: close\r\n\r\n");
+        var heads = await Ask($"GET /nothing HTTP/1.1\r\nHost: {server.Address.Authority}\r\n{many}Connection: close\r\n\r\n");
+
+        Assert.DoesNotMatch("^HTTP/1.1 2", lines);
+        Assert.DoesNotMatch("^HTTP/1.1 2", heads);
+        Assert.Contains("<p>It carries the ", await Page(), StringComparison.Ordinal);
     }
 
     [Theory]
