@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using GuideGen.Browser.Tests;
+using GuideGen.Browser.Tests.Coverage;
 using GuideGen.Guide.Loading;
 using GuideGen.Site;
 using GuideGen.Site.Rendering;
@@ -20,6 +21,7 @@ public sealed partial class BrowserHouse : IAsyncLifetime
     public static readonly string[] Places = [FromFile, FromServer];
 
     readonly TempFolder temp = new();
+    ScriptCoverage? coverage;
     IPlaywright? playwright;
     IBrowser? browser;
     StaticServer? server;
@@ -32,6 +34,7 @@ public sealed partial class BrowserHouse : IAsyncLifetime
         var files = new FolderFiles(Repository.Root);
         var result = SiteCompiler.Compile(files, ThemeFiles.BuiltIn, new FolderTarget(SiteFolder, Environment.ProcessorCount), new Unheard());
         Assert.True(result.IsWritten, "the demo guide has errors: " + string.Join("; ", result.Findings.Select(f => $"{f.Span}: {f.Message}")));
+        coverage = ScriptCoverage.IsOn ? new ScriptCoverage(SiteFolder) : null;
         server = new StaticServer(SiteFolder, "/club/guide/");
         playwright = await Playwright.CreateAsync();
         browser = await Chromium.Launch(playwright);
@@ -43,6 +46,7 @@ public sealed partial class BrowserHouse : IAsyncLifetime
         playwright?.Dispose();
         if (server is not null) await server.DisposeAsync();
         temp.Dispose();
+        coverage?.Write();
     }
 
     /// <summary>A visitor with a clean browser.</summary>
@@ -54,7 +58,10 @@ public sealed partial class BrowserHouse : IAsyncLifetime
     public async Task<Visit> VisitAt(string root, BrowserNewContextOptions? options = null)
     {
         var context = await browser!.NewContextAsync(options ?? new());
-        return new Visit(context, await context.NewPageAsync(), root);
+        var page = await context.NewPageAsync();
+        if (coverage is null) return new Visit(context, page, root, () => Task.CompletedTask);
+        var session = await ScriptCoverage.Begin(context, page);
+        return new Visit(context, page, root, () => coverage.Take(session));
     }
 
     /// <summary>Of every kind of page the longest and the shortest: what is right for both is right between them.</summary>

@@ -8,10 +8,12 @@ public sealed class Visit : IAsyncDisposable
     readonly IBrowserContext context;
     readonly string root;
     readonly List<string> complaints = [];
+    readonly Func<Task> beforeLeaving;
 
-    public Visit(IBrowserContext context, IPage page, string root)
+    /// <param name="beforeLeaving">Done before a page is left for another one or for good.</param>
+    public Visit(IBrowserContext context, IPage page, string root, Func<Task> beforeLeaving)
     {
-        (this.context, Page, this.root) = (context, page, root);
+        (this.context, Page, this.root, this.beforeLeaving) = (context, page, root, beforeLeaving);
         page.Console += (_, message) =>
         {
             if (message.Type is "error" or "warning") complaints.Add($"{message.Type}: {message.Text}");
@@ -33,7 +35,11 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Where the page is, from the site's root.</summary>
     public string Address => Page.Url[root.Length..];
 
-    public Task Open(string address) => Page.GotoAsync(root + address);
+    public async Task Open(string address)
+    {
+        await beforeLeaving();
+        await Page.GotoAsync(root + address);
+    }
 
     /// <summary>Follows a link, and waits until the address has changed; what is looked for there is waited for by itself.</summary>
     public async Task Follow(ILocator link, string address)
@@ -47,5 +53,9 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>No error in the console, no missing file, no request to anywhere else.</summary>
     public void IsClean() => Assert.Empty(complaints);
 
-    public async ValueTask DisposeAsync() => await context.DisposeAsync();
+    public async ValueTask DisposeAsync()
+    {
+        await beforeLeaving();
+        await context.DisposeAsync();
+    }
 }

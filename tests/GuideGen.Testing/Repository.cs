@@ -12,7 +12,7 @@ public static class Repository
     public static string Read(params string[] parts) => File.ReadAllText(PathTo(parts));
 
     /// <summary>What the build was told under a name.</summary>
-    internal static string Said(string name) => typeof(Repository).Assembly
+    public static string Said(string name) => typeof(Repository).Assembly
         .GetCustomAttributes<AssemblyMetadataAttribute>()
         .Single(a => a.Key == name).Value ?? "";
 }
