@@ -49,6 +49,21 @@ public sealed class FindBoxTests(BrowserHouse house)
         visit.IsClean();
     }
 
+    [Theory]
+    [InlineData("P02999")]
+    [InlineData("0299")]
+    [InlineData("X0299")]
+    public async Task A_code_with_a_slip_offers_the_one_it_may_have_meant(string typed)
+    {
+        await using var visit = await house.Visit(BrowserHouse.FromFile);
+        await visit.Open("index.html");
+        await visit.Page.FillAsync(Box, typed);
+        await visit.Page.Locator(Choices).First.WaitForAsync();
+
+        Assert.Contains("codes/p0299.html", await visit.Page.Locator(Choices).EvaluateAllAsync<string[]>("all => all.map(c => c.dataset.href)"));
+        visit.IsClean();
+    }
+
     [Theory, MemberData(nameof(Queries))]
     public async Task A_query_finds_the_page_that_an_owner_means(string from, string text, string page)
     {

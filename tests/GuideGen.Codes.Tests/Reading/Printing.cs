@@ -44,20 +44,20 @@ static class Printing
 
     static string Print(this Certainty certainty) => certainty switch { Certainty.Repaired => " repaired", Certainty.Guess => " guess", _ => "" };
 
-    public static string Print(this Script.Find find) =>
-        new Script.Reported(find.Code, find.FailureType, find.Status).Print() + Print(find.Certainty)
+    public static string Print(this ScriptPage.Find find) =>
+        new ScriptPage.Reported(find.Code, find.FailureType, find.Status).Print() + Print(find.Certainty)
         + (find.Words.Length > 0 ? $" [{string.Join(", ", find.Words)}]" : "") + (find.Module is null ? "" : " @" + find.Module);
 
-    public static string Print(this Script.Answer answer)
+    public static string Print(this ScriptPage.Answer answer)
     {
         var refusal = answer.Refusal is [var service, var reason] ? string.Create(CultureInfo.InvariantCulture, $" {service:X2} {reason:X2}") : "";
         var codes = Print(answer.Codes) + (answer.Other.Length > 0 ? " or" + Print(answer.Other) : "");
         return answer.Service + refusal + (answer.Source is null ? "" : " @" + answer.Source) + ":" + codes + Print(answer.Certainty) + (answer.Complete ? "" : " incomplete");
     }
 
-    static string Print(Script.Reported[] codes) => string.Concat(codes.Select(c => " " + c.Print()));
+    static string Print(ScriptPage.Reported[] codes) => string.Concat(codes.Select(c => " " + c.Print()));
 
-    static string Print(this Script.Reported reported) =>
+    static string Print(this ScriptPage.Reported reported) =>
         reported.Code + (reported.FailureType is null ? "" : "-" + reported.FailureType) + (reported.Status is null ? "" : ":" + reported.Status);
 
     static string Print(string certainty) => certainty == "certain" ? "" : " " + certainty;

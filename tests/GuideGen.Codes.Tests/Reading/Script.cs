@@ -9,20 +9,6 @@ namespace GuideGen.Codes.Tests.Reading;
 /// <summary>The browser's script, run without a browser. Not for several threads at once.</summary>
 sealed class Script : IDisposable
 {
-    public sealed record Reported(string Code, string? FailureType, string? Status);
-
-    public sealed record Find(
-        string Code, string? FailureType, string? Status, int Start, int Length, string Written, string Certainty, string[] Words, string? Module);
-
-    public sealed record Answer(
-        string Service, string? Source, Reported[] Codes, Reported[] Other, string Certainty, bool Complete, int[]? Refusal);
-
-    public sealed record Page(Find[] Finds, Answer[] Answers);
-
-    public sealed record Suggestion(string Code, string Slip);
-
-    static readonly JsonSerializerOptions Options = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
-
     // In the order of the pages that load them.
     static readonly string[] Files = ["codes", "codes-line", "codes-trail", "codes-raw", "codes-read", "codes-suggest"];
 
@@ -36,13 +22,13 @@ sealed class Script : IDisposable
 
     public void Dispose() => engine.Dispose();
 
-    public Page Read(string text, ReadingPlace place) =>
-        Call<Page>("(text, place) => GuideGen.codes.readPage(text, place)", text, place == ReadingPlace.LookUpBox ? "lookUpBox" : "freeText");
+    public ScriptPage Read(string text, ReadingPlace place) =>
+        Call<ScriptPage>("(text, place) => GuideGen.codes.readPage(text, place)", text, ScriptPage.Place(place));
 
-    public Suggestion[] Suggest(string typed, Dictionary<string, CodeStanding> known) =>
-        Call<Suggestion[]>("""
+    public ScriptSuggestion[] Suggest(string typed, Dictionary<string, CodeStanding> known) =>
+        Call<ScriptSuggestion[]>("""
             (typed, known) => GuideGen.codes.suggest(typed, code => JSON.parse(known)[code] || { assigned: false, covered: false, cases: 0 })
-            """, typed, JsonSerializer.Serialize(known.ToDictionary(k => k.Key, k => new { assigned = k.Value.IsAssigned, covered = k.Value.IsCovered, cases = k.Value.Cases })));
+            """, typed, ScriptSuggestion.Known(known));
 
     public string FromBytes(byte high, byte low) => Call<string>("(high, low) => GuideGen.codes.fromBytes(high, low)", (int)high, (int)low);
 
@@ -51,6 +37,6 @@ sealed class Script : IDisposable
     T Call<T>(string function, params object[] arguments)
     {
         JsValue[] values = [.. arguments.Select(a => JsValue.FromObject(engine, a))];
-        return JsonSerializer.Deserialize<T>(engine.Invoke(engine.Evaluate($"(...a) => JSON.stringify(({function})(...a))"), values).AsString(), Options)!;
+        return JsonSerializer.Deserialize<T>(engine.Invoke(engine.Evaluate($"(...a) => JSON.stringify(({function})(...a))"), values).AsString(), ScriptPage.Json)!;
     }
 }

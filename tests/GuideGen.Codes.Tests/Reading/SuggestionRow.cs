@@ -18,6 +18,10 @@ public sealed record SuggestionRow(string Typed, string[] Want, string[]? Covere
     public CodeStanding StandingOf(string code) =>
         new(Assigned.Contains(code), Covered?.Contains(code) == true, Cases?.GetValueOrDefault(code) ?? 0);
 
+    /// <summary>What is known in the row's world.</summary>
+    public Dictionary<string, CodeStanding> Known() =>
+        Assigned.Concat(Covered ?? []).Concat(Cases?.Keys ?? Enumerable.Empty<string>()).Distinct().ToDictionary(code => code, StandingOf);
+
     static SuggestionRow[] Load() =>
         JsonSerializer.Deserialize<SuggestionRow[]>(Repository.Read("tests", "GuideGen.Codes.Tests", "Reading", "suggestions.json"), Options)!;
 }
