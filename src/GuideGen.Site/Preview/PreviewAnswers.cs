@@ -21,14 +21,10 @@ sealed class PreviewAnswers(Func<PreviewSite> current, PreviewEvents events, Uri
     public string News()
     {
         var site = current();
-        return JsonSerializer.Serialize(new
-        {
-            version = site.Version,
-            isGood = site.IsGood,
-            title = site.Words[site.IsGood ? "preview.notes" : "preview.errors"],
-            findings = site.Findings.Where(f => f.Severity != Severity.Note).OrderByDescending(f => f.Severity).Take(MostFindings)
-                .Select(f => new { severity = SeverityWords.Key(f.Severity), line = FindingFormatter.ToLine(f), hint = f.Hint }),
-        });
+        var findings = site.Findings.Where(f => f.Severity != Severity.Note).OrderByDescending(f => f.Severity).Take(MostFindings)
+            .Select(f => new PreviewFinding(SeverityWords.Key(f.Severity), FindingFormatter.ToLine(f), f.Hint));
+        var news = new PreviewNews(site.Version, site.IsGood, site.Words[site.IsGood ? "preview.notes" : "preview.errors"], [.. findings]);
+        return JsonSerializer.Serialize(news, SiteJson.Default.PreviewNews);
     }
 
     public async Task Answer(HttpListenerContext context)
@@ -118,3 +114,8 @@ sealed class PreviewAnswers(Func<PreviewSite> current, PreviewEvents events, Uri
         return [.. page[..end], .. Encoding.UTF8.GetBytes(additions), .. page[end..]];
     }
 }
+
+/// <summary>What open pages are told.</summary>
+sealed record PreviewNews(int Version, bool IsGood, string Title, PreviewFinding[] Findings);
+
+sealed record PreviewFinding(string Severity, string Line, string Hint);

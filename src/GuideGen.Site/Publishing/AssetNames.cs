@@ -75,5 +75,5 @@ sealed class AssetNames
         $"{Path.GetFileNameWithoutExtension(name)}.{Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(..4))}{Path.GetExtension(name)}";
 
     static byte[] ListOf(Dictionary<string, string> names) =>
-        Encoding.UTF8.GetBytes($"((globalThis.GuideGen ??= {{}}).data ??= {{}}).assets = {JsonSerializer.Serialize(new SortedDictionary<string, string>(names, StringComparer.Ordinal))};\n");
+        Encoding.UTF8.GetBytes($"((globalThis.GuideGen ??= {{}}).data ??= {{}}).assets = {JsonSerializer.Serialize(new SortedDictionary<string, string>(names, StringComparer.Ordinal), SiteJson.Default.SortedDictionaryStringString)};\n");
 }

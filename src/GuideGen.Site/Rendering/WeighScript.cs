@@ -1,6 +1,5 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
-using GuideGen.Diagnosis;
+using GuideGen.Diagnosis.Ranking;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Views;
 using GuideGen.Site.Weighing;
@@ -14,61 +13,59 @@ namespace GuideGen.Site.Rendering;
 /// </summary>
 static class WeighScript
 {
-    static readonly JsonSerializerOptions Options = new()
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase), new PackedRowJson() },
-    };
+    public static void Write(Utf8JsonWriter json, ViewContext view) => JsonSerializer.Serialize(json, DataOf(view), SiteJson.Default.WeighData);
 
-    public static void Write(Utf8JsonWriter json, ViewContext view) => JsonSerializer.Serialize(json, DataOf(view), Options);
-
-    static object DataOf(ViewContext view)
+    static WeighData DataOf(ViewContext view)
     {
         var guide = view.Guide;
-        return new
-        {
-            plausible = GuideWeights.Plausible,
-            model = view.Plan.Weights.Model(null),
-            variants = guide.Vehicle.Variants.ToDictionary(v => v.Key.Value, v => VariantOf(view.Plan.Weights, v.Key.Value)),
-            faults = guide.Faults.All.ToDictionary(f => f.Origin.Slug, f => FaultOf(view, f)),
-            checks = guide.Checks.All.ToDictionary(c => c.Origin.Slug, c => CheckOf(view, c)),
-            symptoms = guide.Symptoms.All.ToDictionary(s => s.Origin.Slug, s => new { name = s.Name.Value, drive = DriveWords.Key(s.Drive.Value) }),
-            setups = guide.Vehicle.Setups.ToDictionary(s => s.Key.Value, s => s.Value.Name.Value),
-            hazards = guide.Hazards.ToDictionary(h => h.Key, h => HazardOf(h.Value)),
-        };
+        return new(
+            GuideWeights.Plausible,
+            view.Plan.Weights.Model(null),
+            guide.Vehicle.Variants.ToDictionary(v => v.Key.Value, v => VariantOf(view.Plan.Weights, v.Key.Value)),
+            guide.Faults.All.ToDictionary(f => f.Origin.Slug, f => FaultOf(view, f)),
+            guide.Checks.All.ToDictionary(c => c.Origin.Slug, c => CheckOf(view, c)),
+            guide.Symptoms.All.ToDictionary(s => s.Origin.Slug, s => new WeighedSymptom(s.Name.Value, DriveWords.Key(s.Drive.Value))),
+            guide.Vehicle.Setups.ToDictionary(s => s.Key.Value, s => s.Value.Name.Value),
+            guide.Hazards.ToDictionary(h => h.Key, h => HazardOf(h.Value)));
     }
 
-    /// <summary>The priors in the model's order; 0 for a fault that the variant cannot have. The likelihoods are the same in all variants.</summary>
-    static object VariantOf(GuideWeights weights, string variant)
+    static WeighedVariant VariantOf(GuideWeights weights, string variant)
     {
         var model = weights.Model(variant);
-        return new { priors = model.Hypotheses.Select(h => h.Prior), checks = model.Checks.Select(c => c.Id) };
+        return new([.. model.Hypotheses.Select(h => h.Prior)], [.. model.Checks.Select(c => c.Id)]);
     }
 
-    static object FaultOf(ViewContext view, Fault fault) => new
-    {
-        name = fault.Name.Value,
-        href = view.Links.Of(fault),
-        drive = DriveWords.Key(fault.Drive.Value),
-        hazards = Slugs(CautionView.Of(view, fault.Hazards)),
-    };
+    static WeighedFault FaultOf(ViewContext view, Fault fault) =>
+        new(fault.Name.Value, view.Links.Of(fault), DriveWords.Key(fault.Drive.Value), Slugs(CautionView.Of(view, fault.Hazards)));
 
-    static object CheckOf(ViewContext view, Check check) => new
-    {
-        name = check.Name.Value,
-        href = view.Links.Of(check),
-        summary = check.Summary.Value,
-        outcomes = check.Outcomes.ToDictionary(o => o.Key.Value, o => o.Value.Name.Value),
-        hazards = Slugs(CautionView.Of(view, check)),
-    };
+    static WeighedCheck CheckOf(ViewContext view, Check check) =>
+        new(check.Name.Value, view.Links.Of(check), check.Summary.Value, check.Outcomes.ToDictionary(o => o.Key.Value, o => o.Value.Name.Value), Slugs(CautionView.Of(view, check)));
 
-    static IEnumerable<object?> Slugs(ScriptArray boxes) => boxes.Cast<ScriptObject>().Select(b => b["slug"]);
+    static string[] Slugs(ScriptArray boxes) => [.. boxes.Cast<ScriptObject>().Select(b => (string)b["slug"]!)];
 
-    static object HazardOf(Hazard hazard) => new
-    {
-        signal = SignalWords.Key(hazard.Signal.Value),
-        name = hazard.Name.Value,
-        cautions = hazard.Cautions.Select(c => c.Value),
-        handOver = hazard.HandOver?.Value,
-    };
+    static WeighedHazard HazardOf(Hazard hazard) =>
+        new(SignalWords.Key(hazard.Signal.Value), hazard.Name.Value, [.. hazard.Cautions.Select(c => c.Value)], hazard.HandOver?.Value);
 }
+
+sealed record WeighData(
+    double Plausible,
+    RankingModel Model,
+    Dictionary<string, WeighedVariant> Variants,
+    Dictionary<string, WeighedFault> Faults,
+    Dictionary<string, WeighedCheck> Checks,
+    Dictionary<string, WeighedSymptom> Symptoms,
+    Dictionary<string, string> Setups,
+    Dictionary<string, WeighedHazard> Hazards);
+
+/// <summary>What differs in a variant; the likelihoods are the same in all of them.</summary>
+/// <param name="Priors">In the model's order; 0 for a fault that the variant cannot have.</param>
+/// <param name="Checks">Those that can be done on it.</param>
+sealed record WeighedVariant(double[] Priors, string[] Checks);
+
+sealed record WeighedFault(string Name, string Href, string Drive, string[] Hazards);
+
+sealed record WeighedCheck(string Name, string Href, string Summary, Dictionary<string, string> Outcomes, string[] Hazards);
+
+sealed record WeighedSymptom(string Name, string Drive);
+
+sealed record WeighedHazard(string Signal, string Name, string[] Cautions, string? HandOver);

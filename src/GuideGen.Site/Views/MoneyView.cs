@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using GuideGen.Diagnosis.Money;
 using GuideGen.Guide.Model;
+using GuideGen.Site.Rendering;
 using Scriban.Runtime;
 using Sum = GuideGen.Diagnosis.Money.MoneyRange;
 
@@ -12,8 +13,6 @@ static class MoneyView
 {
     // What the static words assume, and say so; the form takes the owner's own. Common practice, no source.
     const decimal HourValue = 20, Chance = 0.8m, TransportHours = 1;
-
-    static readonly JsonSerializerOptions Json = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
 
     public static ScriptObject Of(ViewContext view, Fault fault)
     {
@@ -40,7 +39,7 @@ static class MoneyView
             ["markup_percent"] = Plain(costs.PartsMarkup * 100),
             ["tax_percent"] = Plain(costs.Tax * 100),
             ["own_hours"] = Plain(costs.OwnHours),
-            ["data"] = JsonSerializer.Serialize(new { costs.Parts, costs.Consumables, costs.WorkshopHours, currency = view.Guide.Vehicle.Currency.Value }, Json),
+            ["data"] = JsonSerializer.Serialize(new MoneyData(costs.Parts, costs.Consumables, costs.WorkshopHours, view.Guide.Vehicle.Currency.Value), SiteJson.Default.MoneyData),
         };
     }
 
@@ -105,3 +104,6 @@ static class MoneyView
 
     static string Whole(decimal number) => Math.Round(number, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
 }
+
+/// <summary>What a page's script counts the money of a repair with.</summary>
+sealed record MoneyData(Diagnosis.Money.MoneyRange Parts, Diagnosis.Money.MoneyRange Consumables, decimal WorkshopHours, string Currency);

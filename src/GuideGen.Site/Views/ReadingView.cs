@@ -3,16 +3,15 @@ using System.Text.Json;
 using GuideGen.Diagnosis.Readings;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Measuring;
-using Scriban.Runtime;
+using GuideGen.Site.Rendering;
 using LimitTable = GuideGen.Guide.Model.LimitTable;
+using Scriban.Runtime;
 
 namespace GuideGen.Site.Views;
 
 /// <summary>A value to measure: its limits in both unit systems, and what the page needs to judge an owner's own value.</summary>
 static class ReadingView
 {
-    static readonly JsonSerializerOptions Json = new() { PropertyNamingPolicy = JsonNamingPolicy.CamelCase };
-
     public static ScriptObject Of(ViewContext view, Reading reading, int number)
     {
         var units = Shown(view, reading.Quantity.Value, reading.Unit.Value);
@@ -75,29 +74,35 @@ static class ReadingView
     ];
 
     static string Data(Reading reading) => JsonSerializer.Serialize(
-        new
-        {
-            unit = reading.Unit.Value,
-            units = UnitTable.Units(reading.Quantity.Value).ToDictionary(u => u.Key, u => new[] { u.Factor, u.Offset }),
-            low = reading.Low?.Value,
-            high = reading.High?.Value,
-            scale = reading.IsAbsolute is { } isAbsolute ? (isAbsolute.Value ? "absolute" : "gauge") : null,
-            over = reading.Over is { } over ? DataOf(reading, over) : null,
-        },
-        Json);
+        new ReadingData(
+            reading.Unit.Value,
+            Factors(reading.Quantity.Value),
+            reading.Low?.Value,
+            reading.High?.Value,
+            reading.IsAbsolute is { } isAbsolute ? (isAbsolute.Value ? "absolute" : "gauge") : null,
+            reading.Over is { } over ? DataOf(reading, over) : null),
+        SiteJson.Default.ReadingData);
 
-    static object DataOf(Reading reading, LimitTable over)
+    static LimitsData DataOf(Reading reading, LimitTable over)
     {
         var curve = CurveOf(reading, over);
-        return new
-        {
-            unit = KeyUnit(over).Key,
-            units = UnitTable.Units(over.Quantity.Value).ToDictionary(u => u.Key, u => new[] { u.Factor, u.Offset }),
-            rows = ReadingLimits.RowsOf(over).Select(r => new { key = r.Key, low = r.Low, high = r.High }),
-            scale = ReadingLimits.ScaleOf(reading) == TableScale.Linear ? "linear" : "logOverInverseKelvin",
-            keys = curve.Keys,
-            values = curve.Values,
-            logarithmic = curve.IsLogarithmic,
-        };
+        return new(
+            KeyUnit(over).Key,
+            Factors(over.Quantity.Value),
+            [.. ReadingLimits.RowsOf(over)],
+            ReadingLimits.ScaleOf(reading) == TableScale.Linear ? "linear" : "logOverInverseKelvin",
+            curve.Keys,
+            curve.Values,
+            curve.IsLogarithmic);
     }
+
+    /// <summary>Factor and offset of each unit of a quantity.</summary>
+    static Dictionary<string, double[]> Factors(string quantity) => UnitTable.Units(quantity).ToDictionary(u => u.Key, u => new[] { u.Factor, u.Offset });
 }
+
+/// <summary>What a page's script judges a reading by.</summary>
+/// <param name="Scale">Whether a pressure is absolute or gauge; null for all else.</param>
+sealed record ReadingData(string Unit, Dictionary<string, double[]> Units, double? Low, double? High, string? Scale, LimitsData? Over);
+
+/// <summary>Limits over another quantity, and the picture's two axes.</summary>
+sealed record LimitsData(string Unit, Dictionary<string, double[]> Units, Diagnosis.Readings.LimitRow[] Rows, string Scale, Axis Keys, Axis Values, bool Logarithmic);
