@@ -1,6 +1,7 @@
 using System.Globalization;
 using GuideGen.Benchmarks.Compiling;
 using GuideGen.Benchmarks.Evidence;
+using GuideGen.Benchmarks.Pages;
 using GuideGen.Benchmarks.Reading;
 using GuideGen.Benchmarks.Search;
 using GuideGen.Benchmarks.Trees;
@@ -25,6 +26,7 @@ var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
     ["compile"] = CompileBenchmark.Run,
     ["evidence"] = EvidenceBenchmark.Run,
     ["look-up"] = LookUpBenchmark.Run,
+    ["pages"] = PageBenchmark.Run,
     ["reading"] = ReadingBenchmark.Run,
     ["search"] = SearchBenchmark.Run,
     ["search-browser"] = SearchBenchmark.RunBrowser,

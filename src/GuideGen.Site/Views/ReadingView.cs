@@ -4,8 +4,8 @@ using GuideGen.Diagnosis.Readings;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Measuring;
 using GuideGen.Site.Rendering;
-using LimitTable = GuideGen.Guide.Model.LimitTable;
 using Scriban.Runtime;
+using LimitTable = GuideGen.Guide.Model.LimitTable;
 
 namespace GuideGen.Site.Views;
 

@@ -71,11 +71,4 @@ static class LookUpBenchmark
     }
 
     static long Size(string folder, string pattern) => Directory.EnumerateFiles(folder, pattern, SearchOption.AllDirectories).Sum(f => new FileInfo(f).Length);
-
-    sealed class Silent : IProgress<CompileStage>
-    {
-        public void Report(CompileStage value)
-        {
-        }
-    }
 }
