@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using GuideGen.Guide;
 using Scriban;
 using Scriban.Parsing;
@@ -17,6 +18,8 @@ sealed class ThemeContext : TemplateContext
     int turns;
     long written;
 
+    // A template that goes through the names of an object asks each item for key and value, by reflection.
+    [DynamicDependency(DynamicallyAccessedMemberTypes.PublicProperties, typeof(KeyValuePair<string, object>))]
     public ThemeContext(ScriptObject builtins, Theme theme)
         : base(builtins)
     {
