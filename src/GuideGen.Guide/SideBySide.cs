@@ -10,6 +10,9 @@ namespace GuideGen.Guide;
 /// </remarks>
 public static class SideBySide
 {
+    /// <summary>As a number of threads: one for each processor.</summary>
+    public const int AsManyAsThereAre = -1;
+
     public static void ForEach<T>(IEnumerable<T> items, int threads, Action<T> action) =>
         AsAPlainLoop(() => Parallel.ForEach(items, new ParallelOptions { MaxDegreeOfParallelism = threads }, action));
 

@@ -22,9 +22,11 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
     public static GuideReading Of(LoadedGuide loaded, DateOnly? today = null)
     {
         var apartFromTrees = GuideInspector.InspectAllButTrees(loaded.Guide, today);
+        // Beside the rules for trees, of which the weights know nothing.
+        var weighing = loaded.Findings.Concat(apartFromTrees).Any(f => f.Severity == Severity.Error) ? null : Task.Run(() => GuideWeights.Of(loaded.Guide));
         var written = new GuideReading(loaded.Guide, GuideInspector.WithTrees(loaded, apartFromTrees));
         if (written.HasErrors) return written;
-        var weights = GuideWeights.Of(loaded.Guide);
+        var weights = weighing?.GetAwaiter().GetResult() ?? GuideWeights.Of(loaded.Guide);
         var built = ComputedTrees.Fill(loaded.Guide, weights);
         return built == loaded.Guide
             ? written with { Weights = weights }

@@ -31,7 +31,8 @@ public static class SiteCompiler
         report.Report(CompileStage.Writing);
         try
         {
-            return new CompileResult(guide.Guide, guide.Findings, Write(guide.Draw(files), target));
+            var site = guide.Draw(files);
+            return new CompileResult(guide.Guide, guide.Findings, target.Write(site.All(), site.Closing()));
         }
         catch (Exception fault) when (FindingOf(fault) is { } finding)
         {
@@ -46,14 +47,6 @@ public static class SiteCompiler
         PictureException picture => picture.Finding,
         _ => null,
     };
-
-    /// <returns>How many files were written.</returns>
-    static int Write(EditionFiles site, ISiteTarget target)
-    {
-        var files = site.All().ToImmutableArray();
-        target.Write(files, site.Closing());
-        return files.Length + 1;
-    }
 }
 
 /// <summary>Where a compile is.</summary>

@@ -8,8 +8,11 @@ namespace GuideGen.Guide.Inspection;
 /// <summary>The second stage: everything that is wrong with a guide. Nothing else decides that.</summary>
 public static class GuideInspector
 {
+    // What takes longest begins first, so that nobody waits for it in the end.
     static readonly ImmutableArray<IInspection> AllButTrees =
     [
+        new SimilarPagesInspection(),
+        new PartSpellingInspection(),
         new NameInspection(),
         new CodeInspection(),
         new CodeMeaningInspection(),
@@ -25,8 +28,6 @@ public static class GuideInspector
         new CaseAgainstFaultInspection(),
         new CasePrivacyInspection(),
         new CaseLevelInspection(),
-        new SimilarPagesInspection(),
-        new PartSpellingInspection(),
         new PartCircleInspection(),
     ];
 

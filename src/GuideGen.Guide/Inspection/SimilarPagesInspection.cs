@@ -43,18 +43,17 @@ sealed class SimilarPagesInspection : IInspection
 
     static ulong[] PhrasesOf(IGuideEntry entry)
     {
-        var words = Words.In(entry.Origin.Source.Text, [.. entry.Origin.Body.Runs.Where(r => !r.IsHeading)]);
-        var hashes = words.ConvertAll(w => Hash(w.Text));
-        var phrases = new HashSet<ulong>(words.Count);
+        var hashes = Words.Map(entry.Origin.Source.Text, [.. entry.Origin.Body.Runs.Where(r => !r.IsHeading)], Hash);
+        var phrases = new HashSet<ulong>(hashes.Count);
         for (var i = 0; i + PhraseWords <= hashes.Count; i++) phrases.Add(Together(CollectionsMarshal.AsSpan(hashes).Slice(i, PhraseWords)));
         return [.. phrases];
     }
 
     /// <summary>FNV-1a of 64 bits (G. Fowler, L. C. Noll, K.-P. Vo): the same on every machine, unlike the hash of a string.</summary>
-    static ulong Hash(string word)
+    static ulong Hash(ReadOnlySpan<char> word)
     {
         var hash = Basis;
-        foreach (var c in word) hash = (hash ^ c) * Prime;
+        foreach (var c in word) hash = (hash ^ char.ToLowerInvariant(c)) * Prime;
         return hash;
     }
 
@@ -73,11 +72,14 @@ sealed class SimilarPagesInspection : IInspection
     static BitArray Repeated(List<ulong[]> pages)
     {
         var (seen, again) = (new BitArray(Slots), new BitArray(Slots));
-        foreach (var phrase in pages.SelectMany(p => p))
+        foreach (var phrases in pages)
         {
-            var slot = (int)(phrase % Slots);
-            if (seen[slot]) again[slot] = true;
-            seen[slot] = true;
+            foreach (var phrase in phrases)
+            {
+                var slot = (int)(phrase % Slots);
+                if (seen[slot]) again[slot] = true;
+                seen[slot] = true;
+            }
         }
 
         return again;
@@ -89,8 +91,9 @@ sealed class SimilarPagesInspection : IInspection
         var where = new Dictionary<ulong, List<int>>();
         for (var page = 0; page < pages.Count; page++)
         {
-            foreach (var phrase in pages[page].Where(p => isRepeated[(int)(p % Slots)]))
+            foreach (var phrase in pages[page])
             {
+                if (!isRepeated[(int)(phrase % Slots)]) continue;
                 if (!where.TryGetValue(phrase, out var places)) where[phrase] = places = [];
                 places.Add(page);
             }

@@ -12,10 +12,10 @@ public sealed class SingleFileTarget(string path, int threads) : ISiteTarget
     /// <summary>Phones open a page of this size within seconds: common practice, no source.</summary>
     public const int LargestMebibytes = 8;
 
-    public void Write(IReadOnlyList<SiteFile> files, ClosingFile? closing = null)
+    public int Write(IEnumerable<SiteFile> files, ClosingFile? closing = null)
     {
         var site = new MemoryTarget(threads);
-        site.Write([.. files.Where(f => f.IsOfFirstEdition && SinglePageSite.Needs(f.Address))]);
+        var count = site.Write(files.Where(f => f.IsOfFirstEdition && SinglePageSite.Needs(f.Address)));
         var bytes = Encoding.UTF8.GetBytes(SinglePageSite.Make(site.Files));
         if (bytes.Length > LargestMebibytes << 20)
         {
@@ -24,5 +24,6 @@ public sealed class SingleFileTarget(string path, int threads) : ISiteTarget
         }
 
         OwnFile.Write(path, bytes, old => Encoding.UTF8.GetString(old.AsSpan(0, Math.Min(old.Length, 4096))).Contains(SinglePageSite.Mark, StringComparison.Ordinal));
+        return count;
     }
 }

@@ -16,11 +16,12 @@ public sealed class ZipTarget(string path, int threads) : ISiteTarget
     /// <summary>A regular file that everybody may read, as Unix systems note it in the upper half of the attributes.</summary>
     const int Readable = 0x81A4 << 16;
 
-    public void Write(IReadOnlyList<SiteFile> files, ClosingFile? closing = null)
+    public int Write(IEnumerable<SiteFile> files, ClosingFile? closing = null)
     {
         var site = new MemoryTarget(threads);
-        site.Write(files, closing);
+        var count = site.Write(files, closing);
         OwnFile.Write(path, Pack(site.Files), IsOurs);
+        return count;
     }
 
     static byte[] Pack(IReadOnlyDictionary<string, byte[]> site)

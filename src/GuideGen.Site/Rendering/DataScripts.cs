@@ -9,22 +9,33 @@ using Scriban.Runtime;
 namespace GuideGen.Site.Rendering;
 
 /// <summary>Data for the client scripts, as script files: from a file nothing may be fetched.</summary>
-sealed class DataScripts(SitePlan plan, Theme theme)
+sealed class DataScripts
 {
-    readonly ViewContext view = new(plan, theme, Addresses.Home);
+    readonly SitePlan plan;
+    readonly Theme theme;
+    readonly ViewContext view;
 
+    /// <summary>What takes longest of a large guide, and by one thread for the most part.</summary>
+    readonly Task<SearchScripts> search;
+
+    /// <summary>Begins to make the search.</summary>
+    public DataScripts(SitePlan plan, Theme theme)
+    {
+        (this.plan, this.theme, view) = (plan, theme, new(plan, theme, Addresses.Home));
+        search = Task.Run(() => SearchScripts.Of(view));
+    }
+
+    SearchScripts Search => search.GetAwaiter().GetResult();
+
+    /// <summary>The search last, for which it is waited then.</summary>
     public IEnumerable<SiteFile> Files()
     {
-        var search = SearchScripts.Of(view);
-        return
-        [
-            new SiteFile("data/site.js", () => Script("site", json => WriteSite(json, search.Head))),
-            new SiteFile("data/codes.js", () => Script("codes", WriteCodes)),
-            new SiteFile("data/weigh.js", () => Script("weigh", json => WeighScript.Write(json, view))),
-            new SiteFile("data/standard-codes.js", () => Script("standardCodes", WriteStandardCodes)),
-            .. plan.Groups.Select(g => new SiteFile($"data/codes/{g.Name.ToLowerInvariant()}.js", () => GroupScript(g))),
-            .. search.Files,
-        ];
+        yield return new SiteFile("data/codes.js", () => Script("codes", WriteCodes));
+        yield return new SiteFile("data/weigh.js", () => Script("weigh", json => WeighScript.Write(json, view)));
+        yield return new SiteFile("data/standard-codes.js", () => Script("standardCodes", WriteStandardCodes));
+        foreach (var group in plan.Groups) yield return new SiteFile($"data/codes/{group.Name.ToLowerInvariant()}.js", () => GroupScript(group));
+        yield return new SiteFile("data/site.js", () => Script("site", json => WriteSite(json, Search.Head)));
+        foreach (var file in Search.Files) yield return file;
     }
 
     /// <summary>The writer's default encoder leaves no sign that could end a script.</summary>

@@ -12,18 +12,12 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
 {
     public GuideContent Guide => plan.Guide;
 
-    /// <summary>Every file that follows from the plan and the theme, drawn only when it is asked for.</summary>
-    public IEnumerable<SiteFile> Files() =>
-    [
-        .. Pages(),
-        .. InFolder(
-        [
-            .. theme.Assets.Files,
-            .. new DataScripts(plan, theme).Files(),
-            WebManifest.Of(plan.Guide, theme.Assets),
-            .. PublishFiles.Of(plan),
-        ]),
-    ];
+    /// <summary>Every file that follows from the plan and the theme, drawn only when it is asked for; the search is made meanwhile.</summary>
+    public IEnumerable<SiteFile> Files()
+    {
+        var data = new DataScripts(plan, theme);
+        return Pages().Concat(InFolder([.. theme.Assets.Files, WebManifest.Of(plan.Guide, theme.Assets), .. PublishFiles.Of(plan)])).Concat(InFolder(data.Files()));
+    }
 
     public IEnumerable<SiteFile> Pages() => InFolder(plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p)))));
 

@@ -16,15 +16,18 @@ public sealed class FolderTarget(string folder, int threads) : ISiteTarget
 
     readonly StagingFolder staging = new(folder);
 
-    public void Write(IReadOnlyList<SiteFile> files, ClosingFile? closing = null)
+    public int Write(IEnumerable<SiteFile> files, ClosingFile? closing = null)
     {
         using var claim = staging.Claim();
         staging.Recover();
-        RefuseIfInTheWay(files.Select(f => f.Address).Concat(closing is null ? [] : [closing.Address]));
         staging.Begin();
+        var foreign = Task.Run(() => new ForeignFiles(folder));
+        int count;
         try
         {
-            WriteAll(files, closing);
+            var addresses = WriteAll(files, closing);
+            RefuseIfInTheWay(foreign.GetAwaiter().GetResult(), addresses);
+            count = addresses.Count;
         }
         catch
         {
@@ -33,29 +36,34 @@ public sealed class FolderTarget(string folder, int threads) : ISiteTarget
         }
 
         staging.SwapIn();
+        return count;
     }
 
-    void WriteAll(IReadOnlyList<SiteFile> files, ClosingFile? closing)
+    /// <returns>The addresses of all files.</returns>
+    ICollection<string> WriteAll(IEnumerable<SiteFile> files, ClosingFile? closing)
     {
-        foreach (var folderOfFile in files.Select(f => Path.GetDirectoryName(staging.PathOf(f.Address))!).Distinct()) Directory.CreateDirectory(folderOfFile);
         var hashes = new ConcurrentDictionary<string, byte[]>();
+        var folders = new ConcurrentDictionary<string, DirectoryInfo>();
         SideBySide.ForEach(files, threads, file => Put(file.Address, file.Read()));
         if (closing is not null) Put(closing.Address, closing.Make(hashes));
         SiteManifest.WriteTo(staging.Growing, hashes);
+        return hashes.Keys;
 
         void Put(string address, byte[] bytes)
         {
-            File.WriteAllBytes(staging.PathOf(address), bytes);
+            var path = staging.PathOf(address);
+            folders.GetOrAdd(Path.GetDirectoryName(path)!, Directory.CreateDirectory);
+            File.WriteAllBytes(path, bytes);
             hashes[address] = SiteManifest.HashOf(bytes);
         }
     }
 
-    void RefuseIfInTheWay(IEnumerable<string> addresses)
+    void RefuseIfInTheWay(ForeignFiles foreign, IEnumerable<string> addresses)
     {
-        var foreign = new ForeignFiles(folder).InTheWayOf(addresses);
-        if (foreign.Count == 0) return;
-        var more = foreign.Count > NamedInMessage ? $" and {foreign.Count - NamedInMessage} more" : "";
+        var inTheWay = foreign.InTheWayOf(addresses);
+        if (inTheWay.Count == 0) return;
+        var more = inTheWay.Count > NamedInMessage ? $" and {inTheWay.Count - NamedInMessage} more" : "";
         throw new SiteRefusedException(
-            $"{folder} has files that no earlier compile wrote, or that were changed since, and that this one would overwrite: {string.Join(", ", foreign.Take(NamedInMessage))}{more}. Name another folder with --out, or move them away.");
+            $"{folder} has files that no earlier compile wrote, or that were changed since, and that this one would overwrite: {string.Join(", ", inTheWay.Take(NamedInMessage))}{more}. Name another folder with --out, or move them away.");
     }
 }

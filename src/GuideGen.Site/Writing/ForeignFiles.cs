@@ -1,3 +1,5 @@
+using GuideGen.Guide;
+
 namespace GuideGen.Site.Writing;
 
 /// <summary>What lies in a site's folder and no compile wrote it.</summary>
@@ -7,21 +9,22 @@ sealed class ForeignFiles
     readonly string folder;
     readonly SiteManifest ours;
     readonly HashSet<string> ourFolders;
+    readonly List<string> all;
 
     public ForeignFiles(string folder)
     {
         this.folder = folder;
         ours = SiteManifest.ReadFrom(folder);
         ourFolders = ours.Addresses.SelectMany(FoldersOf).ToHashSet(StringComparer.Ordinal);
+        all = Directory.Exists(folder) ? [.. Below("")] : [];
     }
 
     /// <summary>Those that stand where a new file, or the folder of one, is going to be.</summary>
     public IReadOnlyList<string> InTheWayOf(IEnumerable<string> files)
     {
-        if (!Directory.Exists(folder)) return [];
         var wanted = files.Append(SiteManifest.FileName).ToHashSet(StringComparer.Ordinal);
         var folders = wanted.SelectMany(FoldersOf).ToHashSet(StringComparer.Ordinal);
-        return [.. Below("").SelectMany(InTheWay).Order(StringComparer.Ordinal)];
+        return [.. all.SelectMany(InTheWay).Order(StringComparer.Ordinal)];
 
         IEnumerable<string> InTheWay(string address)
         {
@@ -34,7 +37,7 @@ sealed class ForeignFiles
     /// <summary>Moves them all into another folder.</summary>
     public void MoveTo(string other)
     {
-        foreach (var address in Below("").ToList()) Move(address, other);
+        foreach (var address in all) Move(address, other);
     }
 
     void Move(string address, string other)
@@ -54,11 +57,11 @@ sealed class ForeignFiles
     }
 
     /// <summary>Addresses; a folder in which nothing is ours stands for all that is in it, and ends in a slash.</summary>
-    IEnumerable<string> Below(string place) => Inside(place).SelectMany(address =>
+    IEnumerable<string> Below(string place) => SideBySide.Map([.. Inside(place)], address =>
     {
-        if (ourFolders.Contains(address.TrimEnd('/')) && address.EndsWith('/')) return Below(address);
-        return !address.EndsWith('/') && ours.IsOurs(address) ? [] : [address];
-    });
+        if (ourFolders.Contains(address.TrimEnd('/')) && address.EndsWith('/')) return [.. Below(address)];
+        return !address.EndsWith('/') && ours.IsOurs(address) ? Array.Empty<string>() : [address];
+    }).SelectMany(found => found);
 
     IEnumerable<string> Inside(string place) =>
         new DirectoryInfo(Path.Combine(folder, place)).EnumerateFileSystemInfos()

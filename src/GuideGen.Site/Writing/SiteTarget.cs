@@ -9,8 +9,10 @@ namespace GuideGen.Site.Writing;
 public interface ISiteTarget
 {
     /// <exception cref="SiteRefusedException">The target is not ours to write.</exception>
+    /// <param name="files">Gone through once: what comes late may still be in the making.</param>
     /// <param name="closing">Made last, from the hashes of all others; null for a site that has none.</param>
-    void Write(IReadOnlyList<SiteFile> files, ClosingFile? closing = null);
+    /// <returns>How many files the site has.</returns>
+    int Write(IEnumerable<SiteFile> files, ClosingFile? closing = null);
 }
 
 /// <summary>Keeps a site in memory, for tests and for measuring.</summary>
@@ -18,12 +20,13 @@ public sealed class MemoryTarget(int threads) : ISiteTarget
 {
     public ImmutableSortedDictionary<string, byte[]> Files { get; private set; } = ImmutableSortedDictionary<string, byte[]>.Empty;
 
-    public void Write(IReadOnlyList<SiteFile> files, ClosingFile? closing = null)
+    public int Write(IEnumerable<SiteFile> files, ClosingFile? closing = null)
     {
         var written = new ConcurrentDictionary<string, byte[]>();
         SideBySide.ForEach(files, threads, f => written[f.Address] = f.Read());
         if (closing is not null) written[closing.Address] = closing.Make(written.ToDictionary(w => w.Key, w => SiteManifest.HashOf(w.Value)));
         Files = written.ToImmutableSortedDictionary(StringComparer.Ordinal);
+        return Files.Count;
     }
 }
 

@@ -1,3 +1,5 @@
+using GuideGen.Guide;
+
 namespace GuideGen.Site.Writing;
 
 /// <summary>
@@ -94,9 +96,15 @@ sealed class StagingFolder
     void Retire(string old)
     {
         new ForeignFiles(old).MoveTo(site);
-        if (Directory.Exists(discarded)) Directory.Delete(discarded, recursive: true);
+        if (Directory.Exists(discarded)) Delete(discarded);
         Directory.Move(old, discarded);
-        Directory.Delete(discarded, recursive: true);
+        Delete(discarded);
+    }
+
+    static void Delete(string folder)
+    {
+        SideBySide.ForEach(Directory.EnumerateDirectories(folder), SideBySide.AsManyAsThereAre, inner => Directory.Delete(inner, recursive: true));
+        Directory.Delete(folder, recursive: true);
     }
 
     string Beside(string state) => Path.Combine(parent, $".{Path.GetFileName(site)}.guidegen-{state}");
