@@ -29,6 +29,7 @@ public sealed class CaseCounts
     {
         (cases, searches, Kinds, leftOut) = (whole.cases, whole.searches, whole.Kinds, without);
         (lookedFor, told, outcomes, places) = (whole.lookedFor, whole.told, whole.outcomes, whole.places);
+        LeftOutPlace = places[without];
     }
 
     public static CaseCounts Of(RankingModel model, IEnumerable<SolvedCase> cases) => new(model, cases);
@@ -43,7 +44,7 @@ public sealed class CaseCounts
     internal CauseKinds Kinds { get; }
 
     /// <summary>The hypothesis of the case that is left out: it has counts that its kind has not.</summary>
-    internal int? LeftOutPlace => leftOut is null ? null : places[leftOut];
+    internal int? LeftOutPlace { get; }
 
     internal int CountOf(int hypothesis) => cases[hypothesis] - (LeftOutPlace == hypothesis ? 1 : 0);
 
@@ -65,7 +66,7 @@ public sealed class CaseCounts
         if (leftOut is null || leftOut.Answers.Outcomes.GetValueOrDefault(check) != outcome)
             return counts;
         counts = new(counts);
-        counts[places[leftOut]]--;
+        counts[LeftOutPlace!.Value]--;
         return counts;
     }
 

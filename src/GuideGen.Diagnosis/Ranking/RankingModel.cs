@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using System.Text.Json.Serialization;
 
 namespace GuideGen.Diagnosis.Ranking;
@@ -93,10 +94,13 @@ public sealed record RankingModel
     }
 
     /// <summary>The same model for another variant or another state of the evidence, priors in the model's order.</summary>
-    public RankingModel WithPriors(ImmutableArray<double> priors) =>
-        priors.Length == Hypotheses.Length
-            ? this with { Hypotheses = [.. Hypotheses.Zip(priors, (h, prior) => h with { Prior = prior })] }
-            : throw new ArgumentException("One prior for each hypothesis.", nameof(priors));
+    public RankingModel WithPriors(ImmutableArray<double> priors)
+    {
+        if (priors.Length != Hypotheses.Length) throw new ArgumentException("One prior for each hypothesis.", nameof(priors));
+        var hypotheses = new Hypothesis[priors.Length];
+        for (int h = 0; h < hypotheses.Length; h++) hypotheses[h] = new(Hypotheses[h].Id, priors[h]);
+        return this with { Hypotheses = ImmutableCollectionsMarshal.AsImmutableArray(hypotheses) };
+    }
 
     static ImmutableArray<JointRow> BoundJoint(ImmutableArray<JointRow> rows)
     {

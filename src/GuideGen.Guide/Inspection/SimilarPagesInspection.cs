@@ -23,8 +23,6 @@ sealed class SimilarPagesInspection : IInspection
     /// <summary>A phrase of so many pages is a set phrase, such as a caution, and makes no two of them alike.</summary>
     const int SetPhrasePages = 12;
 
-    const int Slots = 1 << 25;
-
     const ulong Basis = 14695981039346656037, Prime = 1099511628211;
 
     public IEnumerable<Finding> Inspect(GuideContent guide)
@@ -65,35 +63,20 @@ sealed class SimilarPagesInspection : IInspection
         return hash ^ (hash >> 32);
     }
 
-    /// <summary>
-    /// The slots that more than one phrase fell into. Nearly all phrases stand once, and 10,000 pages have six million of them: those
-    /// that are alone in their slot need not be remembered.
-    /// </summary>
-    static BitArray Repeated(List<ulong[]> pages)
-    {
-        var (seen, again) = (new BitArray(Slots), new BitArray(Slots));
-        foreach (var phrases in pages)
-        {
-            foreach (var phrase in phrases)
-            {
-                var slot = (int)(phrase % Slots);
-                if (seen[slot]) again[slot] = true;
-                seen[slot] = true;
-            }
-        }
-
-        return again;
-    }
-
     static Dictionary<(int First, int Later), int> CountInCommon(List<ulong[]> pages)
     {
-        var isRepeated = Repeated(pages);
+        var repeated = new RepeatFilter();
+        foreach (var phrases in pages)
+        {
+            foreach (var phrase in phrases) repeated.Add(phrase);
+        }
+
         var where = new Dictionary<ulong, List<int>>();
         for (var page = 0; page < pages.Count; page++)
         {
             foreach (var phrase in pages[page])
             {
-                if (!isRepeated[(int)(phrase % Slots)]) continue;
+                if (!repeated.MayHave(phrase)) continue;
                 if (!where.TryGetValue(phrase, out var places)) where[phrase] = places = [];
                 places.Add(page);
             }
@@ -109,5 +92,34 @@ sealed class SimilarPagesInspection : IInspection
         }
 
         return counts;
+    }
+
+    /// <summary>
+    /// Which phrases may have come more than once. Nearly all come once, and 10,000 pages have six million of them: those that
+    /// are alone in one of their two slots need not be remembered.
+    /// </summary>
+    sealed class RepeatFilter
+    {
+        const int Slots = 1 << 25;
+
+        readonly BitArray low = new(Slots), lowAgain = new(Slots), high = new(Slots), highAgain = new(Slots);
+
+        public void Add(ulong phrase)
+        {
+            Add(low, lowAgain, Low(phrase));
+            Add(high, highAgain, High(phrase));
+        }
+
+        public bool MayHave(ulong phrase) => lowAgain[Low(phrase)] && highAgain[High(phrase)];
+
+        static void Add(BitArray once, BitArray again, int slot)
+        {
+            if (once[slot]) again[slot] = true;
+            else once[slot] = true;
+        }
+
+        static int Low(ulong phrase) => (int)(phrase % Slots);
+
+        static int High(ulong phrase) => (int)((phrase >> 32) % Slots);
     }
 }

@@ -7,7 +7,7 @@ public readonly record struct FoundPhrase<T>(string Phrase, T Tag, int Start, in
 /// <remarks>Kept by their first two words: of 2,000 parts many begin with the same one.</remarks>
 public sealed class PhraseFinder<T>
 {
-    readonly Dictionary<string, Starts> byFirstWord = new(StringComparer.Ordinal);
+    readonly Dictionary<string, Starts> byFirstWord = new(StringComparer.OrdinalIgnoreCase);
 
     public PhraseFinder(IEnumerable<(string Phrase, T Tag)> phrases)
     {
@@ -26,11 +26,12 @@ public sealed class PhraseFinder<T>
 
     public IEnumerable<FoundPhrase<T>> Find(List<Word> text)
     {
+        var firstWords = byFirstWord.GetAlternateLookup<ReadOnlySpan<char>>();
         for (var i = 0; i < text.Count; i++)
         {
-            if (!byFirstWord.TryGetValue(text[i].Text, out var starts)) continue;
+            if (!firstWords.TryGetValue(text[i].Span, out var starts)) continue;
             foreach (var wanted in starts.Alone) yield return Found(text, i, wanted);
-            if (i + 1 == text.Count || !starts.BySecondWord.TryGetValue(text[i + 1].Text, out var longer)) continue;
+            if (i + 1 == text.Count || !starts.BySecondWord.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(text[i + 1].Span, out var longer)) continue;
             foreach (var wanted in longer)
             {
                 if (wanted.GoesOnAt(text, i)) yield return Found(text, i, wanted);
@@ -49,7 +50,7 @@ public sealed class PhraseFinder<T>
     {
         public List<Wanted> Alone { get; } = [];
 
-        public Dictionary<string, List<Wanted>> BySecondWord { get; } = new(StringComparer.Ordinal);
+        public Dictionary<string, List<Wanted>> BySecondWord { get; } = new(StringComparer.OrdinalIgnoreCase);
 
         public void Add(Wanted wanted)
         {
@@ -81,11 +82,20 @@ public sealed class PhraseFinder<T>
             for (var j = 2; j < Words.Length; j++)
             {
                 var word = text[at + j];
-                var isSame = j == Words.Length - 1 ? lastForms.Contains(word.Text) : word.Text == Words[j];
-                if (!isSame || word.FollowsPause) return false;
+                if (word.FollowsPause || !IsOneOf(FormsOf(j), word)) return false;
             }
 
             return true;
+        }
+
+        static bool IsOneOf(string[] forms, Word word)
+        {
+            foreach (var form in forms)
+            {
+                if (word.Span.Equals(form, StringComparison.OrdinalIgnoreCase)) return true;
+            }
+
+            return false;
         }
     }
 }

@@ -1,9 +1,17 @@
 namespace GuideGen.Guide.Pages;
 
-/// <summary>A word of running text, in lower case; letters and digits only, so that hyphens part words as blanks do.</summary>
+/// <summary>A word of running text; letters and digits only, so that hyphens part words as blanks do.</summary>
+/// <param name="Source">What it stands in; seven million words of a large guide get no text of their own.</param>
 /// <param name="Block">Words of one block follow each other; a phrase does not run on into the next.</param>
 /// <param name="FollowsPause">True behind a comma, a full stop and the like: no phrase runs across it.</param>
-public readonly record struct Word(string Text, int Start, int Length, int Block, bool FollowsPause = false);
+public readonly record struct Word(string Source, int Start, int Length, int Block, bool FollowsPause)
+{
+    /// <summary>As it is written.</summary>
+    public ReadOnlySpan<char> Span => Source.AsSpan(Start, Length);
+
+    /// <summary>In lower case.</summary>
+    public string Text => Source.Substring(Start, Length).ToLowerInvariant();
+}
 
 /// <summary>Cuts running text into words.</summary>
 public static class Words
@@ -22,7 +30,7 @@ public static class Words
             var (at, end) = (run.Start, run.Start + run.Length);
             while (Next(text, ref at, end, ref followsPause) is { Length: > 0 } word)
             {
-                words.Add(new Word(word.ToString().ToLowerInvariant(), at - word.Length, word.Length, run.Block, followsPause));
+                words.Add(new Word(text, at - word.Length, word.Length, run.Block, followsPause));
                 followsPause = false;
             }
         }

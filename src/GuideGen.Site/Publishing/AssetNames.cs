@@ -44,27 +44,25 @@ sealed class AssetNames
     /// <summary>Puts the hash into every address of an asset on a page.</summary>
     /// <param name="root">The way from the page to the site's root.</param>
     /// <remarks>Pages are long and name few assets, so that only the folder is looked for.</remarks>
-    public string PutInto(string html, string root)
+    /// <param name="page">Where the page goes.</param>
+    public void PutInto(ReadOnlySpan<char> html, string root, TextBuffer page)
     {
-        using var made = new TextBuffer();
         var (done, from) = (0, 0);
-        while (html.AsSpan(from).IndexOf(Folder, StringComparison.Ordinal) is var found and >= 0)
+        while (html[from..].IndexOf(Folder, StringComparison.Ordinal) is var found and >= 0)
         {
             var name = from + found + Folder.Length;
-            var end = html.IndexOf('"', name);
-            if (end > name && Starts(html.AsSpan(0, from + found), root))
+            var length = html[name..].IndexOf('"');
+            if (length > 0 && Starts(html[..(from + found)], root))
             {
-                made.Append(html.AsSpan(done, from + found - done));
-                made.Append(this[html[name..end]]);
-                done = end;
+                page.Append(html[done..(from + found)]);
+                page.Append(this[html.Slice(name, length).ToString()]);
+                done = name + length;
             }
 
             from = name;
         }
 
-        if (done == 0) return html;
-        made.Append(html.AsSpan(done));
-        return made.ToString();
+        page.Append(html[done..]);
     }
 
     /// <summary>True where an address begins, and what of it is written so far is the way to the root.</summary>

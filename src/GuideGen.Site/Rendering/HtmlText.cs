@@ -35,3 +35,11 @@ public sealed record HtmlText(string Value)
 
     public override string ToString() => Value;
 }
+
+/// <summary>The same as it was drawn, for as long as the page that it goes into is.</summary>
+sealed class DrawnHtml(TextBuffer text)
+{
+    public TextBuffer Text => text;
+
+    public override string ToString() => text.Span.ToString();
+}

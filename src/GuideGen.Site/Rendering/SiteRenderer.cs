@@ -1,4 +1,3 @@
-using System.Text;
 using GuideGen.Guide.Model;
 using GuideGen.Site.Planning;
 using GuideGen.Site.Publishing;
@@ -19,7 +18,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
         return Pages().Concat(InFolder([.. theme.Assets.Files, WebManifest.Of(plan.Guide, theme.Assets), .. PublishFiles.Of(plan)])).Concat(InFolder(data.Files()));
     }
 
-    public IEnumerable<SiteFile> Pages() => InFolder(plan.Pages.Select(p => new SiteFile(p.Address, () => Encoding.UTF8.GetBytes(Draw(p)))));
+    public IEnumerable<SiteFile> Pages() => InFolder(plan.Pages.Select(p => new SiteFile(p.Address, () => Draw(p))));
 
     /// <summary>The files as they stand in a site with several editions.</summary>
     public IEnumerable<SiteFile> InFolder(IEnumerable<SiteFile> files) =>
@@ -27,10 +26,14 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
 
     public ClosingFile Closing() => ServiceWorker.Of(theme.Files);
 
-    public string Draw(PlannedPage page)
+    /// <summary>The page in UTF-8.</summary>
+    public byte[] Draw(PlannedPage page)
     {
         var view = new ViewContext(plan, theme, page.Address);
-        return theme.Assets.PutInto(theme.DrawPage(page.Template, ModelOf(view, page)), view.Links.Root);
+        using TextBuffer drawn = new(), named = new();
+        theme.DrawPage(page.Template, ModelOf(view, page), drawn);
+        theme.Assets.PutInto(drawn.Span, view.Links.Root, named);
+        return named.ToUtf8();
     }
 
     /// <summary>What the template of a page is given; themes/contract/templates.md lists it.</summary>

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Text;
 using Scriban.Runtime;
 
 namespace GuideGen.Site.Rendering;
@@ -26,7 +27,17 @@ sealed class TextBuffer : IScriptOutput, IDisposable
         return ValueTask.CompletedTask;
     }
 
-    public override string ToString() => new(text, 0, length);
+    public ReadOnlySpan<char> Span => text.AsSpan(0, length);
+
+    public byte[] ToUtf8()
+    {
+        var bytes = new byte[Encoding.UTF8.GetByteCount(Span)];
+        Encoding.UTF8.GetBytes(Span, bytes);
+        return bytes;
+    }
+
+    /// <summary>Nothing: a template asks for it each time it has been drawn, and a copy of each page would be thrown away.</summary>
+    public override string ToString() => "";
 
     public void Dispose()
     {

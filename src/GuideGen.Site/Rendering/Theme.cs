@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Text;
@@ -16,6 +17,9 @@ public sealed class Theme
 {
     readonly FrozenDictionary<string, Template> templates;
     readonly ScriptObject builtins;
+
+    // A context is large and learns how to read what it is given, so the next page gets it again.
+    readonly ConcurrentBag<ThemeContext> contexts = [];
 
     internal Theme(ThemeFiles files, ThemeWords words)
     {
@@ -43,32 +47,37 @@ public sealed class Theme
 
     /// <summary>A whole page: its own template in the frame that all pages have.</summary>
     /// <param name="model">What the templates see; the frame sees the drawn page as <c>content</c>.</param>
+    /// <param name="page">Where it is drawn.</param>
     /// <exception cref="ThemeException">A template is missing or broken, or asks for something it is not given.</exception>
-    public string DrawPage(string template, ScriptObject model)
+    internal void DrawPage(string template, ScriptObject model, TextBuffer page)
     {
-        var context = new ThemeContext(builtins, this);
-        context.PushGlobal(model);
+        var context = contexts.TryTake(out var used) ? used : new ThemeContext(builtins, this);
+        using var content = new TextBuffer();
+        context.Begin(model);
         try
         {
-            model["content"] = new HtmlText(Draw(template, context));
-            return Draw("frame", context);
+            Draw(template, context, content);
+            model["content"] = new DrawnHtml(content);
+            Draw("frame", context, page);
         }
         catch (ScriptRuntimeException fault)
         {
             throw new ThemeException(fault.Message, FindingOf(fault.Span, fault.OriginalMessage));
         }
+
+        context.End();
+        contexts.Add(context);
     }
 
     internal bool Has(string template) => templates.ContainsKey(template);
 
-    internal string Draw(string template, TemplateContext context)
+    internal void Draw(string template, TemplateContext context, TextBuffer output)
     {
         if (!Has(template)) throw new ThemeException($"the theme has no template '{template}'");
-        using var output = new TextBuffer();
         context.PushOutput(output);
         try
         {
-            return templates[template].Render(context);
+            templates[template].Render(context);
         }
         finally
         {

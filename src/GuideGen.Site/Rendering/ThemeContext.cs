@@ -32,6 +32,15 @@ sealed class ThemeContext : TemplateContext
 
     public Theme Theme { get; }
 
+    /// <summary>Begins a page: nothing is left of the one before.</summary>
+    public void Begin(ScriptObject model)
+    {
+        (depth, turns, written) = (0, 0, 0);
+        PushGlobal(model);
+    }
+
+    public void End() => PopGlobal();
+
     public void EnterPiece(SourceSpan span)
     {
         if (++depth > GuideLimits.PieceDepth) throw new ScriptRuntimeException(span, $"pieces lie in each other more than {GuideLimits.PieceDepth} deep");
@@ -45,9 +54,26 @@ sealed class ThemeContext : TemplateContext
 
     public override TemplateContext Write(SourceSpan span, object? textAsObject)
     {
-        if (textAsObject is null) return this;
-        var text = textAsObject is HtmlText html ? html.Value : HtmlText.Escape(ObjectToString(textAsObject) ?? "");
-        written += text.Length;
-        return written > GuideLimits.CharactersOfPage ? throw new ScriptRuntimeException(span, $"the templates of a page write more than {GuideLimits.CharactersOfPage} characters, counted anew in each that they lie in") : Write(text);
+        switch (textAsObject)
+        {
+            case null:
+                return this;
+            case DrawnHtml drawn:
+                Count(span, drawn.Text.Span.Length);
+                // A template may also catch what it writes, in an output of its own.
+                if (Output is not TextBuffer page) return Write(drawn.ToString());
+                page.Append(drawn.Text.Span);
+                return this;
+            default:
+                var text = textAsObject is HtmlText html ? html.Value : HtmlText.Escape(ObjectToString(textAsObject) ?? "");
+                Count(span, text.Length);
+                return Write(text);
+        }
+    }
+
+    void Count(SourceSpan span, int length)
+    {
+        written += length;
+        if (written > GuideLimits.CharactersOfPage) throw new ScriptRuntimeException(span, $"the templates of a page write more than {GuideLimits.CharactersOfPage} characters, counted anew in each that they lie in");
     }
 }

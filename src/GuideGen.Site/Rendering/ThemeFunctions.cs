@@ -17,7 +17,9 @@ sealed class PieceFunction : ThemeFunction
         context.PushGlobal(scope);
         try
         {
-            return new HtmlText(page.Theme.Draw(name, context));
+            using var drawn = new TextBuffer();
+            page.Theme.Draw(name, context, drawn);
+            return new HtmlText(drawn.Span.ToString());
         }
         finally
         {

@@ -60,7 +60,7 @@ sealed class SearchDocuments
     /// <summary>The text, and every other name of the terms that stand in it.</summary>
     string WithOtherNames(string text)
     {
-        var words = Words.Of(text).Select((w, i) => new Word(w, i, 0, 0)).ToList();
+        var words = Words.Whole(text).ConvertAll(w => w with { FollowsPause = false });
         return string.Join(' ', names.Find(words).SelectMany(f => f.Tag).Distinct().Prepend(text));
     }
 

@@ -34,14 +34,21 @@ public sealed partial class AssetNameTests
     [InlineData("../", "<a href=\"https://example.org/assets/part.js\">", false)]
     [InlineData("../", "<p>\"../assets/part.js\"</p>", false)]
     public void Only_addresses_of_assets_are_named_anew(string root, string html, bool isChanged) =>
-        Assert.Equal(isChanged, html != Theme("let a;").PutInto(html, root));
+        Assert.Equal(isChanged, html != Named(Theme("let a;"), html, root));
 
     [Fact]
     public void A_template_that_asks_for_an_asset_that_is_not_there_is_told_so()
     {
-        var fault = Assert.Throws<ThemeException>(() => Theme("").PutInto("<link href=\"assets/lock.css\">", ""));
+        var fault = Assert.Throws<ThemeException>(() => Named(Theme(""), "<link href=\"assets/lock.css\">", ""));
 
         Assert.Contains("assets/lock.css", fault.Message, StringComparison.Ordinal);
+    }
+
+    static string Named(AssetNames assets, string html, string root)
+    {
+        using var page = new TextBuffer();
+        assets.PutInto(html, root, page);
+        return page.Span.ToString();
     }
 
     static string[] NamesOf(string script) => [.. Theme(script).Files.Select(f => f.Address)];

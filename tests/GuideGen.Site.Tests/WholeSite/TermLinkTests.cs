@@ -1,3 +1,4 @@
+using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using GuideGen.Guide.Loading;
@@ -15,7 +16,7 @@ public sealed class TermLinkTests
     static List<IElement> LinksOn(string address)
     {
         var html = new SiteRenderer(Plan, GuideTheme.Of(ThemeFiles.BuiltIn, Plan.Guide).Theme).Draw(Plan.Pages.Single(p => p.Address == address));
-        return [.. new HtmlParser().ParseDocument(html).QuerySelectorAll("a.term")];
+        return [.. new HtmlParser().ParseDocument(Encoding.UTF8.GetString(html)).QuerySelectorAll("a.term")];
     }
 
     [Fact]
