@@ -8,12 +8,17 @@ namespace GuideGen.Search.Lunr;
 /// </summary>
 sealed class IndexChunk
 {
-    readonly List<int> _lengths = [], _starts = [0], _items = [], _counts = [];
+    // A text has about so many characters for each of its different words: lists that double would throw away half of what they take.
+    const int CharactersPerItem = 8;
+
+    readonly List<int> _lengths = [], _starts = [0], _items, _counts;
     readonly List<int> _termsOfText = [];
     int[] _countOfTerm = new int[1024];
 
-    public IndexChunk(IEnumerable<LunrDocument> documents)
+    public IndexChunk(IReadOnlyCollection<LunrDocument> documents)
     {
+        var items = documents.Sum(d => d.Texts.Sum(t => t.Length)) / CharactersPerItem;
+        (_items, _counts) = (new(items), new(items));
         foreach (var text in documents.SelectMany(d => d.Texts)) Add(LowerCase.Of(text));
     }
 

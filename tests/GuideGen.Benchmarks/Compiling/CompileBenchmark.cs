@@ -15,16 +15,22 @@ namespace GuideGen.Benchmarks.Compiling;
 /// </summary>
 static class CompileBenchmark
 {
-    /// <summary>The word before the two folders when the benchmark starts itself for one compile.</summary>
-    public const string ChildMark = "one-compile";
+    /// <summary>The words before the two folders when the benchmark starts itself for one compile, or for the floor alone.</summary>
+    public const string ChildMark = "one-compile", FloorMark = "one-floor";
+
+    /// <summary>Between two looks at how much memory a program has taken.</summary>
+    static readonly TimeSpan Look = TimeSpan.FromMilliseconds(10);
 
     static readonly int[] Sizes = [100, 1_000, 10_000];
 
-    public static async Task Run(TextWriter output)
+    /// <param name="words">The program that compiles, if it is not the code of this run, and other sizes than the usual ones.</param>
+    public static async Task Run(string[] words, TextWriter output)
     {
+        var program = words.FirstOrDefault(w => !int.TryParse(w, out _));
+        int[] sizes = [.. words.Where(w => w != program).Select(w => int.Parse(w, CultureInfo.InvariantCulture))];
         await output.WriteLineAsync("| pages | files | site, MB | whole process, s | reading, s | ms a page | peak, MB | allocated, MB | floor, s: read, Markdown, YAML, template, index, write | of the floor |");
         await output.WriteLineAsync("| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | :--- | ---: |");
-        foreach (var size in Sizes) await output.WriteLineAsync(await Row(size));
+        foreach (var size in sizes is [] ? Sizes : sizes) await output.WriteLineAsync(await Row(size, program));
     }
 
     /// <summary>One compile and the floor for it, told as JSON.</summary>
@@ -41,14 +47,16 @@ static class CompileBenchmark
             result.Files, whole, clock.Reading, process.PeakWorkingSet64 / 1e6, GC.GetTotalAllocatedBytes() / 1e6, CompileFloor.Of(guide, site))));
     }
 
-    static async Task<string> Row(int size)
+    public static void RunFloor(string guide, string site, TextWriter output) => output.WriteLine(JsonSerializer.Serialize(CompileFloor.Of(guide, site)));
+
+    static async Task<string> Row(int size, string? program)
     {
         var folder = Directory.CreateTempSubdirectory("guidegen-compile-").FullName;
         try
         {
             var (guide, site) = (Path.Combine(folder, "guide"), Path.Combine(folder, "site"));
             WriteGuide(size, guide);
-            var one = await InChild(guide, site);
+            var one = program is null ? await InChild<Measured>(ChildMark, guide, site) : await OfProgram(program, guide, site);
             var megabytes = new DirectoryInfo(site).EnumerateFiles("*", SearchOption.AllDirectories).Sum(f => f.Length) / 1e6;
             var floor = one.Floor;
             return string.Create(CultureInfo.InvariantCulture,
@@ -61,16 +69,41 @@ static class CompileBenchmark
         }
     }
 
-    static async Task<Measured> InChild(string guide, string site)
+    static async Task<Measured> OfProgram(string program, string guide, string site)
+    {
+        var clock = Stopwatch.StartNew();
+        using var child = Process.Start(new ProcessStartInfo(program, ["compile", guide, "--out", site]) { RedirectStandardOutput = true })!;
+        long peak = 0;
+        while (!child.WaitForExit(Look)) peak = Math.Max(peak, PeakOf(child));
+        var whole = clock.Elapsed.TotalSeconds;
+        if (child.ExitCode != 0) throw new InvalidOperationException(await child.StandardOutput.ReadToEndAsync());
+        return new(Directory.EnumerateFiles(site, "*", SearchOption.AllDirectories).Count(), whole, null, peak / 1e6, null, await InChild<Floor>(FloorMark, guide, site));
+    }
+
+    static long PeakOf(Process running)
+    {
+        try
+        {
+            running.Refresh();
+            return running.PeakWorkingSet64;
+        }
+        catch (InvalidOperationException)
+        {
+            // It has ended just now.
+            return 0;
+        }
+    }
+
+    static async Task<T> InChild<T>(string mark, string guide, string site)
     {
         var start = new ProcessStartInfo(Environment.ProcessPath!) { RedirectStandardOutput = true };
-        foreach (var word in (string[])[ChildMark, guide, site]) start.ArgumentList.Add(word);
+        foreach (var word in (string[])[mark, guide, site]) start.ArgumentList.Add(word);
         // As the tool itself runs; the other benchmarks look at code that has run for long.
         start.Environment["DOTNET_TieredPGO"] = "0";
         using var child = Process.Start(start)!;
         var said = await child.StandardOutput.ReadToEndAsync();
         await child.WaitForExitAsync();
-        return JsonSerializer.Deserialize<Measured>(said)!;
+        return JsonSerializer.Deserialize<T>(said)!;
     }
 
     /// <summary>Writes the guide of so many pages into a folder, to try things by hand.</summary>
@@ -85,9 +118,10 @@ static class CompileBenchmark
     }
 
     /// <param name="Whole">Seconds from the start of the process to the written site.</param>
-    /// <param name="Reading">Seconds from the start of the compile until the guide is read and inspected.</param>
+    /// <param name="Reading">Seconds from the start of the compile until the guide is read and inspected; not known of a program.</param>
     /// <param name="Peak">Largest working set, MB.</param>
-    sealed record Measured(int Files, double Whole, double Reading, double Peak, double Allocated, Floor Floor);
+    /// <param name="Allocated">MB; not known of a program.</param>
+    sealed record Measured(int Files, double Whole, double? Reading, double Peak, double? Allocated, Floor Floor);
 
     sealed class Stages : IProgress<CompileStage>
     {

@@ -16,30 +16,40 @@ sealed record Floor(double Read, double Markdown, double Yaml, double Template, 
 
 /// <summary>
 /// The least a compile has to do, by the same libraries and without a rule, a link or a computation: read the files, Markdown to
-/// HTML, YAML to events, each page through a template of few holes, the search index, and write as many bytes as the site has.
+/// HTML, YAML to events, each page that the site has through a template of few holes and to the same length, the search index of
+/// as many, and write as many bytes as the site has.
 /// </summary>
 static class CompileFloor
 {
     const string Fence = "---\n";
 
+    /// <summary>Characters of a page around its body.</summary>
+    const int Frame = 6_000;
+
     public static Floor Of(string guide, string site)
     {
-        var sizes = new DirectoryInfo(site).EnumerateFiles("*", SearchOption.AllDirectories).Select(f => (int)f.Length).ToList();
+        var files = new DirectoryInfo(site).GetFiles("*", SearchOption.AllDirectories);
+        var sizes = files.Select(f => (int)f.Length).ToList();
+        var drawn = files.Where(f => f.Extension == ".html").Select(f => (int)f.Length).ToList();
         var target = Directory.CreateDirectory(site + "-floor").FullName;
         var (texts, read) = Timed(() => Directory.EnumerateFiles(guide, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText).ToList());
         var pages = texts.Where(t => t.StartsWith(Fence, StringComparison.Ordinal)).Select(t => t[(t.IndexOf(Fence, Fence.Length, StringComparison.Ordinal) + Fence.Length)..]).ToList();
         var pipeline = new MarkdownPipelineBuilder().UsePipeTables().Build();
         var (bodies, markdown) = Timed(() => pages.ConvertAll(p => Markdown.ToHtml(p, pipeline)));
         var (_, yaml) = Timed(() => texts.Sum(Events));
-        var page = Template.Parse(new string('x', 4_000) + "<title>{{ title }}</title>{{ for i in links }}<a href=\"{{ i }}\">{{ i }}</a>{{ end }}<main>{{ body }}</main>");
+        var page = Template.Parse(new string('x', Frame - 2_000) + "<title>{{ title }}</title>{{ for i in links }}<a href=\"{{ i }}\">{{ i }}</a>{{ end }}<main>{{ body }}</main>");
         var links = Enumerable.Range(0, 40).Select(i => $"faults/fault-{i}.html").ToArray();
-        var (_, template) = Timed(() => bodies.Sum(b => page.Render(new { title = "A page", links, body = b }).Length));
-        var documents = pages.Select((p, i) => new SearchDocument($"faults/{i}.html", $"Page {i}", [], p[..Math.Min(100, p.Length)], p)).ToImmutableArray();
+        var filler = string.Concat(Enumerable.Repeat(bodies[0], 1 + (drawn.Max() / bodies[0].Length)));
+        var (_, template) = Timed(() => drawn.Sum(length => page.Render(new { title = "A page", links, body = filler[..Math.Max(0, length - Frame)] }).Length));
+        // The pages of codes have a few words each.
+        var documents = drawn.Select((_, i) => Document(i, i < pages.Count ? pages[i] : "")).ToImmutableArray();
         var (_, index) = Timed(() => SearchDocument.Index(documents));
         var bytes = Encoding.UTF8.GetBytes(new string('x', sizes.Max()));
         var (_, write) = Timed(() => sizes.Select((size, i) => Put(Path.Combine(target, $"{i}"), bytes.AsSpan(0, size))).Count());
         return new(read, markdown, yaml, template, index, write);
     }
+
+    static SearchDocument Document(int number, string text) => new($"faults/{number}.html", $"Page {number} of the guide", [], text[..Math.Min(100, text.Length)], text);
 
     static (T Made, double Seconds) Timed<T>(Func<T> make)
     {
