@@ -2,6 +2,7 @@ using System.Globalization;
 using CsCheck;
 using GuideGen.Codes.Raw;
 using GuideGen.Codes.Reading;
+using GuideGen.Testing;
 
 namespace GuideGen.Codes.Tests.Reading;
 
@@ -22,7 +23,7 @@ public sealed class PropertyTests
             Assert.Equal(reading.Finds.Length, reading.Finds.Select(f => (f.Reported, f.Module)).Distinct().Count());
             Assert.True(RawAnswers.Read(text).All(answer => answer.Note is null or { Length: > 0 }));
             CodeSuggester.Suggest(text, _ => new(true, false, 0));
-        }, iter: 20_000);
+        }, iter: Tries.Of(20_000));
 
     [Fact]
     public void Exactly_the_codes_planted_in_prose_are_found() =>
@@ -38,7 +39,7 @@ public sealed class PropertyTests
 
             Assert.Equal(codes.Distinct().Order(), found.Select(f => f.Code).Order());
             Assert.All(found, find => Assert.Equal(Certainty.Certain, find.Certainty));
-        }, iter: 5000);
+        }, iter: Tries.Of(5000));
 
     [Theory]
     [InlineData(true)]
@@ -49,7 +50,7 @@ public sealed class PropertyTests
             var text = isCan ? EncodeFrames(codes) : EncodePairs(codes);
             Assert.Equal(codes, RawAnswers.Read(text).SelectMany(a => a.Codes).Select(c => c.Reported.Code));
             Assert.All(RawAnswers.Read(text), answer => Assert.True(answer.IsComplete));
-        }, iter: 2000);
+        }, iter: Tries.Of(2000));
 
     [Fact]
     public void Every_code_survives_a_report_in_three_bytes_and_a_status() =>
@@ -59,7 +60,7 @@ public sealed class PropertyTests
             var codes = RawAnswers.Read(text).Single().Codes;
 
             Assert.Equal(records.Select(r => new ReportedCode(r.Item1, r.Item2, new StatusByte(r.Item3))), codes.Select(c => c.Reported));
-        }, iter: 2000);
+        }, iter: Tries.Of(2000));
 
     [Fact]
     public void A_code_with_its_failure_type_and_status_is_read_back_from_its_text() =>

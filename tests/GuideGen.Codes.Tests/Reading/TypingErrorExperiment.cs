@@ -7,7 +7,7 @@ namespace GuideGen.Codes.Tests.Reading;
 /// <summary>Types 2,000 random standard codes wrongly in every way and looks where the meant one comes in the suggestions.</summary>
 public sealed class TypingErrorExperiment(ITestOutputHelper output)
 {
-    const int Tries = 2000;
+    static readonly int Times = Tries.Of(2000);
 
     static readonly string[] Codes = Repository.Read("tests", "GuideGen.Codes.Tests", "Data", "standard-codes.txt").Split('\n', StringSplitOptions.RemoveEmptyEntries);
     static readonly HashSet<TroubleCode> Assigned = [.. Codes.Select(c => TroubleCode.Parse(c))];
@@ -29,7 +29,7 @@ public sealed class TypingErrorExperiment(ITestOutputHelper output)
         var slips = tallies.Where(t => !t.IsPlainWrongDigit).ToList();
         output.WriteLine(Sum("without wrong digit", slips).ToString());
 
-        Assert.All(tallies, t => Assert.Equal(Tries, t.Tried));
+        Assert.All(tallies, t => Assert.Equal(Times, t.Tried));
         Assert.All(slips, t => Assert.True(t.OnlyOneFirst >= 0.995 * t.OnlyOne, t.ToString()));
         Assert.True(Sum("all", slips).WithinThree >= 0.97 * Sum("all", slips).Tried);
     }
@@ -42,7 +42,7 @@ public sealed class TypingErrorExperiment(ITestOutputHelper output)
         var meanings = Codes.SelectMany(code => error.Spoil(code).Select(typed => (typed, code))).ToLookup(pair => pair.typed, pair => pair.code);
         var spoilt = Codes.Select(code => (code, ways: error.Spoil(code).ToArray())).Where(pair => pair.ways.Length > 0).ToArray();
         int tried = 0, first = 0, withinThree = 0, onlyOne = 0, onlyOneFirst = 0;
-        for (; tried < Tries; tried++)
+        for (; tried < Times; tried++)
         {
             var (code, ways) = spoilt[random.Next(spoilt.Length)];
             var typed = ways[random.Next(ways.Length)];
