@@ -31,9 +31,9 @@ sealed class FrameAssembler
             numbered.Announce(line.Announced);
         else if (line.Index >= 0)
             numbered.Take(line.Index, bytes);
-        else if (line.Header.Length > 0 && IsAnswer(line.Header))
+        else if (IsAnswer(line.Header))
             TakeFrame(line.Header, bytes);
-        else if (line.Header.Length == 0 && !TakeOldBus(bytes) && !TakeFrameWithoutHeader(bytes) && bytes.Length > 0)
+        else if (line.Header.Length == 0 && !TakeOldBus(bytes) && !TakeFrameWithoutHeader(bytes))
             Start(null, Framing.Unknown, bytes.Length, bytes, line.IsBareNumber);
     }
 
@@ -43,12 +43,10 @@ sealed class FrameAssembler
 
     void TakeFrame(string source, ReadOnlyMemory<HexByte> bytes)
     {
-        if (bytes.Length == 0)
-            return;
         var low = bytes.Span[0].Value & 15;
         switch (bytes.Span[0].Value >> 4)
         {
-            case 0 when low > 0:
+            case 0:
                 Start(source, Framing.Can, low, bytes[1..]);
                 break;
             case 1 when bytes.Length > 1:

@@ -27,14 +27,13 @@ readonly record struct HexLine(string Header, int Index, int Announced, int From
         if (text.IsEmpty || text.ContainsAnyExcept(LineCharacters))
             return null;
         var reader = new Tokens(text, from, bytes);
-        if (reader.Read())
-            return reader.ToLine(start, end);
-        reader.Undo();
-        return null;
+        return reader.Read() ? reader.ToLine(start, end) : null;
     }
 
     ref struct Tokens(ReadOnlySpan<char> text, int offset, List<HexByte> bytes)
     {
+        const int HeaderDigits = 3;
+
         readonly ReadOnlySpan<char> text = text;
         int first = bytes.Count;
         string header = "";
@@ -65,31 +64,18 @@ readonly record struct HexLine(string Header, int Index, int Announced, int From
             return new(header, index, announced, first, bytes.Count - first, start, end, isBareNumber);
         }
 
-        internal readonly void Undo() => bytes.RemoveRange(first, bytes.Count - first);
-
-        // A header, a frame number or a length can only come first.
+        // A header, a frame number or a length can only come first. An odd number of digits begins with an 11-bit identifier.
         bool TakeFirst(ReadOnlySpan<char> token, int start)
         {
             if (token.Length == 2 && token[1] == ':')
                 return int.TryParse(token[..1], NumberStyles.HexNumber, CultureInfo.InvariantCulture, out index);
-            if (!IsHex(token))
+            if (!IsHex(token) || token.Length < HeaderDigits || token.Length % 2 == 0 || (token.Length > HeaderDigits && token[0] != '7'))
                 return false;
-            var digits = HeaderDigits(token);
-            if (digits == 0)
-                return false;
-            if (token.Length == 3 && text.TrimEnd(' ').Length == 3)
+            if (text.Length == HeaderDigits)
                 announced = int.Parse(token, NumberStyles.HexNumber, CultureInfo.InvariantCulture);
             else
-                header = token[..digits].ToString();
-            return token.Length == digits || TakeBytes(token[digits..], start + digits);
-        }
-
-        // An odd number of digits begins with an 11-bit identifier; a 29-bit one of this use begins 18DA or 18DB.
-        static int HeaderDigits(ReadOnlySpan<char> token)
-        {
-            if (token.Length >= 8 && token.Length % 2 == 0 && token[..3] is "18D" && token[3] is 'A' or 'B')
-                return 8;
-            return token.Length == 3 || (token.Length > 3 && token.Length % 2 == 1 && token[0] == '7') ? 3 : 0;
+                header = token[..HeaderDigits].ToString();
+            return token.Length == HeaderDigits || TakeBytes(token[HeaderDigits..], start + HeaderDigits);
         }
 
         bool TakeBytes(ReadOnlySpan<char> token, int start)
@@ -104,7 +90,7 @@ readonly record struct HexLine(string Header, int Index, int Announced, int From
             return true;
         }
 
-        // A 29-bit identifier written as four bytes.
+        // A 29-bit identifier of this use begins 18DA or 18DB, in one piece or as four bytes.
         void TakeWideHeader()
         {
             if (header.Length > 0 || index >= 0 || bytes.Count < first + 5 || bytes[first].Value != 0x18 || bytes[first + 1].Value is not (0xDA or 0xDB))

@@ -28,7 +28,7 @@ sealed class StatusTrail(TextLine line, FindList finds, string text)
 
     internal void ReadLine(IReadOnlyList<CodeMatch> matches)
     {
-        (lastFind, statusComesFirst, onlyFrame) = (-1, false, true);
+        (lastFind, onlyFrame) = (-1, true);
         (lineStatus, anyStatus, lineModule) = (StatusWords.None, StatusWords.None, null);
         BeginGap();
         var position = line.Start;

@@ -145,6 +145,31 @@ public sealed class TroubleCodeTests
             Math.Sign(new TroubleCode(a).CompareTo(new TroubleCode(b))) ==
             Math.Sign(string.CompareOrdinal(new TroubleCode(a).ToString(), new TroubleCode(b).ToString())));
 
+    [Theory]
+    [InlineData("B0001", "C0001")]
+    [InlineData("C0001", "P0001")]
+    [InlineData("P0FFF", "P1000")]
+    [InlineData("P3FFF", "U0001")]
+    public void Operators_compare_as_the_text_does(string before, string after)
+    {
+        TroubleCode low = TroubleCode.Parse(before), high = TroubleCode.Parse(after), same = TroubleCode.Parse(before);
+
+        Assert.True(low < high && low <= high && low <= same && high > low && high >= low && same >= low);
+        Assert.False(high < low || high <= low || low < same || low > high || low >= high || low > same);
+    }
+
+    [Fact]
+    public void Text_is_written_only_where_it_has_room()
+    {
+        var code = TroubleCode.Parse("U3E0F");
+        var room = new char[7];
+
+        Assert.False(code.TryFormat(room.AsSpan(0, 4), out var written));
+        Assert.Equal(0, written);
+        Assert.True(code.TryFormat(room, out written));
+        Assert.Equal("U3E0F", new(room, 0, written));
+    }
+
     [Fact]
     public void Parsing_and_comparing_allocate_nothing()
     {

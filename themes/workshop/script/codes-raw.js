@@ -45,11 +45,10 @@
         line.index = parseInt(token, 16);
         return true;
       }
-      const digits = /^18D[AB]([0-9A-F]{2})+$/.test(token) && token.length >= 8 ? 8 : /^[0-9A-F]{3}$|^7([0-9A-F]{2})+$/.test(token) ? 3 : 0;
-      if (!digits) return false;
+      if (!/^[0-9A-F]{3}$|^7([0-9A-F]{2})+$/.test(token)) return false;
       if (text.length === 3) line.announced = parseInt(token, 16);
-      else line.header = token.slice(0, digits);
-      return token.length === digits || takeBytes(token.slice(digits), from + digits);
+      else line.header = token.slice(0, 3);
+      return token.length === 3 || takeBytes(token.slice(3), from + 3);
     }
 
     /** @param {string} token @param {number} from @returns {boolean} */
@@ -83,7 +82,7 @@
       else if (index >= 0) takeNumbered(index, bytes);
       else if (header) {
         if (/^7E[89A-F]$|^18DAF1/.test(header)) takeFrame(header, bytes);
-      } else if (!takeOldBus(bytes) && !takeFrameWithoutHeader(bytes) && bytes.length)
+      } else if (!takeOldBus(bytes) && !takeFrameWithoutHeader(bytes))
         begin("", "", bytes.length, bytes, isBareNumber);
     }
 
@@ -102,11 +101,10 @@
 
     /** ISO 15765-2. @param {string} source @param {Byte[]} bytes */
     function takeFrame(source, bytes) {
-      if (!bytes.length) return;
       const low = bytes[0].value & 15, message = open.get(source);
       switch (bytes[0].value >> 4) {
         case 0:
-          if (low) begin(source, "can", low, bytes.slice(1));
+          begin(source, "can", low, bytes.slice(1));
           break;
         case 1:
           if (bytes.length > 1) open.set(source, begin(source, "can", (low << 8) | bytes[1].value, bytes.slice(2)));
