@@ -37,8 +37,6 @@ sealed class CatalogueData
 
     public string[] ConditionKeys { get; }
 
-    public int HeadCount => headStarts.Length - 1;
-
     public static CatalogueData Load()
     {
         using var packed = typeof(CatalogueData).Assembly.GetManifestResourceStream("catalogue.bin")

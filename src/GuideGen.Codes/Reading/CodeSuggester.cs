@@ -25,8 +25,8 @@ public static class CodeSuggester
     const int CostOfUnlisted = 8;
     const int CostOfUnknownMakers = 4;
 
-    const string LookAlikes = "OQDILZSGB";
-    const string TheirDigits = "001112568";
+    const string LookAlikes = "OQILZSGB";
+    const string TheirDigits = "00112568";
 
     /// <summary>
     /// The best first: the nearest slip, then what the guide covers, then what its cases have more often. What was typed

@@ -27,6 +27,16 @@ public sealed class CodeCatalogueTests
     [InlineData("P1999")]
     public void A_code_that_nothing_is_known_of_is_not_found(string code) => Assert.Null(CodeCatalogue.Find(TroubleCode.Parse(code)));
 
+    // The open list has a meaning for P1101, which is a maker's own.
+    [Fact]
+    public void A_maker_s_own_code_has_no_meaning_of_the_standard()
+    {
+        Assert.NotNull(CodeCatalogue.Find(TroubleCode.Parse("P1101")));
+        Assert.Null(CodeCatalogue.FindStandard(TroubleCode.Parse("P1101")));
+        Assert.Same(CodeCatalogue.Find(TroubleCode.Parse("P0299")), CodeCatalogue.FindStandard(TroubleCode.Parse("P0299")));
+        Assert.Equal(CodeCatalogue.All.Where(e => e.Code.Owner != CodeOwner.Maker), CodeCatalogue.Standard);
+    }
+
     [Fact]
     public void The_same_code_yields_the_same_entry() =>
         Assert.Same(CodeCatalogue.Find(TroubleCode.Parse("P0299")), CodeCatalogue.All.Single(e => e.Code == TroubleCode.Parse("P0299")));

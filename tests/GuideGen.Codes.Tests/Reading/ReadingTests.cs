@@ -15,4 +15,14 @@ public sealed class ReadingTests
             Assert.Equal(row.Answers, reading.Answers.Select(Printing.Print));
         Assert.All(reading.Finds, find => Assert.Equal(row.Text.Substring(find.Start, find.Length), find.Written));
     }
+
+    [Theory]
+    [InlineData(ReadingPlace.LookUpBox, "(P02 99)", "P02 99")]
+    [InlineData(ReadingPlace.LookUpBox, " P.0.2.9.9. ", "P.0.2.9.9")]
+    [InlineData(ReadingPlace.FreeText, "0x43 0x02 0x99 0x01 0x13", "02 0x99", "01 0x13")]
+    [InlineData(ReadingPlace.FreeText, "7E8 04 43 01 02 99", "02 99")]
+    [InlineData(ReadingPlace.FreeText, "7E80443010299", "0299")]
+    [InlineData(ReadingPlace.FreeText, ">59 02 FF 02 99 00 2F", "02 99 00 2F")]
+    public void A_find_is_what_was_written(ReadingPlace place, string text, params string[] written) =>
+        Assert.Equal(written, CodeReader.Read(text, place).Finds.Select(f => f.Written));
 }

@@ -44,7 +44,7 @@
   }
 
   /** @param {string} text */
-  const mend = text => text[0] + text.slice(1).replace(/[OQDILZSGB]/g, (c, i) => i > 0 && isHex(c) ? c : "001112568"["OQDILZSGB".indexOf(c)]);
+  const mend = text => text[0] + text.slice(1).replace(/[OQILZSGB]/g, (c, i) => i > 0 && isHex(c) ? c : "00112568"["OQILZSGB".indexOf(c)]);
 
   /**
    * The codes that may have been meant, best first: the nearest slip, then what the guide covers, then its cases.
