@@ -27,6 +27,33 @@ public sealed class StatedOutcomeTests
         Assert.Equal(0.4, outcomes[1].Likelihoods[0], 1e-12);
     }
 
+    // 0.4 is left over 9 parts of the one that states nothing: 0.4.
+    [Fact]
+    public void What_several_stated_chances_leave_goes_to_the_others()
+    {
+        ImmutableArray<Outcome> outcomes = StatedOutcomes.Likelihoods(
+            [Outcome("leak", [], [], ("hose", 0.3)), Outcome("seeps", [], [], ("hose", 0.3)), Outcome("holds", [], []), Outcome("odd", [], ["hose"])], Causes);
+
+        Assert.Equal([0.3, 0.3, 0.36, 0.04], outcomes.Select(o => o.Likelihoods[0]), (a, b) => Math.Abs(a - b) < 1e-12);
+    }
+
+    [Fact]
+    public void Cause_that_is_only_ruled_out_is_told_from_the_others()
+    {
+        ImmutableArray<Outcome> outcomes = StatedOutcomes.Likelihoods([Outcome("leak", [], []), Outcome("holds", [], ["egr"])], Causes);
+
+        Assert.Equal([0.5, 0.5, 0.9], outcomes[0].Likelihoods, (a, b) => Math.Abs(a - b) < 1e-12);
+    }
+
+    [Fact]
+    public void Cause_of_which_every_outcome_is_said_to_be_impossible_shows_each_alike()
+    {
+        ImmutableArray<Outcome> outcomes = StatedOutcomes.Likelihoods(
+            [Outcome("leak", [], [], ("hose", 0)), Outcome("holds", [], [], ("hose", 0))], Causes);
+
+        Assert.Equal([0.5, 0.5], outcomes.Select(o => o.Likelihoods[0]));
+    }
+
     [Fact]
     public void Stated_chances_that_do_not_sum_to_1_are_scaled()
     {

@@ -37,7 +37,7 @@ public sealed record MedianOfReports
         if (sorted.Length < Fewest)
             return new(sorted);
         int rank = 1;
-        while (2 * (rank + 1) <= sorted.Length && CoverageOf(sorted.Length, rank + 1) >= confidence)
+        while (CoverageOf(sorted.Length, rank + 1) >= confidence)
             rank++;
         return new(sorted)
         {

@@ -45,7 +45,7 @@ public static class CheckOrders
 
     // The rule of falling ratios is not optimal when the last cause is inferred; with that cause fixed it is.
     static int[] LeaveOne(OrderCosts costs) =>
-        costs.All.Select(last => (int[])[.. ByRatio(costs, [.. costs.All.Where(i => i != last)]), last])
+        costs.All.Reverse().Select(last => (int[])[.. ByRatio(costs, [.. costs.All.Where(i => i != last)]), last])
             .DefaultIfEmpty([])
             .Aggregate((best, next) => costs.Expected(next) < costs.Expected(best) - OrderCosts.Equal ? next : best);
 }

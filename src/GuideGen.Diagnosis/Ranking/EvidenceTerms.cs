@@ -22,27 +22,22 @@ internal static class EvidenceTerms
     }
 
     /// <summary>
-    /// The logarithms of all terms together, by hypothesis. The usual values are summed by kind, so that a thousand codes that were
-    /// not there cost little more than one.
+    /// The logarithms of all terms together, by hypothesis, up to what is the same for all. The usual values are summed by kind, so
+    /// that a thousand codes that were not there cost little more than one.
     /// </summary>
     public static double[] Sum(IEnumerable<EvidenceTerm> terms, int hypotheses)
     {
         double[] sum = new double[hypotheses];
         Dictionary<CauseKinds, double[]> byKind = [];
-        double all = 0;
         foreach (LikelihoodRow logs in terms.Select(t => t.Logs))
         {
             ReadOnlySpan<double> usual = logs.Usual;
             for (int i = 0; i < logs.Places.Length; i++)
                 sum[logs.Places[i]] += logs.Own[i] - usual[logs.Kinds.Of(logs.Places[i])];
-            if (usual.Length == 1)
-                all += usual[0];
-            else
+            if (usual.Length > 1)
                 Add(usual, CollectionsMarshal.GetValueRefOrAddDefault(byKind, logs.Kinds, out _) ??= new double[usual.Length]);
         }
 
-        for (int h = 0; h < sum.Length; h++)
-            sum[h] += all;
         foreach (var (kinds, values) in byKind)
             for (int h = 0; h < sum.Length; h++)
                 sum[h] += values[kinds.Of(h)];

@@ -36,6 +36,13 @@ public sealed class MedianTests
         Assert.Equal((n + 1) / 2.0, median.Median);
     }
 
+    // 0.246 of ten values' coverage is left between the two in the middle, and 0 of eleven's.
+    [Theory]
+    [InlineData(10, 5, 6)]
+    [InlineData(11, 5, 7)]
+    public void Interval_for_little_confidence_ends_in_the_middle(int n, int low, int high) =>
+        Assert.Equal(new Interval(low, high), MedianOfReports.Of(Enumerable.Range(1, n).Select(v => (double)v), 0.1)!.Interval);
+
     [Fact]
     public void Fewer_than_five_reports_are_listed_without_an_interval()
     {

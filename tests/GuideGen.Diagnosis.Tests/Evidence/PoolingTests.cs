@@ -1,3 +1,4 @@
+using CsCheck;
 using GuideGen.Diagnosis.Evidence;
 
 namespace GuideGen.Diagnosis.Tests.Evidence;
@@ -21,6 +22,40 @@ public sealed class PoolingTests
     [Fact]
     public void Shares_are_0_where_nobody_has_an_opinion_or_a_case() =>
         Assert.Equal([0.0, 0.0], Pooling.ForVariant([0, 0], 8, [0, 0], [true, true]));
+
+    [Fact]
+    public void Own_cases_alone_make_the_shares_where_the_whole_has_none() =>
+        Assert.Equal([0.25, 0.75], Pooling.ForVariant([0, 0], 8, [1, 3], [true, true]));
+
+    // By definition: each case is taken out, and the log of the share that the others give its cause is summed.
+    [Fact]
+    public void Worth_is_the_one_under_which_the_others_foretell_each_case_best() =>
+        Gen.Select(Gen.Double[0, 4].Array[3], Gen.Int[0, 7].Array[3].Array[1, 4]).Sample((belief, variants) =>
+        {
+            var beliefs = belief.Select((b, c) => (b, c)).ToDictionary(b => $"c{b.c}", b => b.b);
+            double chosen = Pooling.ChooseWorth(beliefs, [.. variants.Select(v => v.Select((n, c) => (n, c)).ToDictionary(n => $"c{n.c}", n => n.n))]);
+
+            double Score(double worth)
+            {
+                double score = 0;
+                for (int v = 0; v < variants.Length; v++)
+                {
+                    for (int c = 0; c < 3; c++)
+                    {
+                        double whole = belief.Sum() + variants.Sum(x => x.Sum()) - 1, ofCause = belief[c] + variants.Sum(x => x[c]) - 1;
+                        double parent = whole > 0 ? ofCause / whole : 0;
+                        double foretold = ((worth * parent) + variants[v][c] - 1) / (worth + variants[v].Sum() - 1);
+                        score += variants[v][c] == 0 ? 0 : variants[v][c] * Math.Log(Math.Max(1e-12, foretold));
+                    }
+                }
+
+                return score;
+            }
+
+            double best = Enumerable.Range(0, 11).Select(k => Score(1 << k)).Max();
+            Assert.Equal(best, Score(chosen), 1e-9);
+            Assert.All(Enumerable.Range(0, 11).Where(k => 1 << k > chosen), k => Assert.True(Score(1 << k) < best));
+        });
 
     [Fact]
     public void Variants_alike_are_pooled_and_variants_unlike_are_not()

@@ -104,6 +104,21 @@ public sealed class PosteriorTests
     }
 
     [Fact]
+    public void Where_nobody_has_an_opinion_or_a_case_every_share_is_0_and_all_are_even()
+    {
+        CausePosterior posterior = new([new("a", 0, 0), new("b", 0, 0)]);
+
+        Assert.Equal(0, posterior.Mean("a"));
+        Assert.Equal(0.5, posterior.ChanceAbove("a", "b"));
+    }
+
+    [Theory]
+    [InlineData(-0.1, 0)]
+    [InlineData(0, -1)]
+    public void Beliefs_and_cases_are_not_negative(double belief, int cases) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => new CausePosterior([new("a", belief, cases)]));
+
+    [Fact]
     public void Prior_shares_that_do_not_sum_to_1_are_refused() => Assert.Throws<ArgumentException>(() =>
         CausePosterior.FromShares([new("a", 0.5), new("b", 0.4)], 4, new Dictionary<string, int>()));
 

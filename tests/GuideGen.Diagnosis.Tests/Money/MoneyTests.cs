@@ -65,6 +65,16 @@ public sealed class MoneyTests
     }
 
     [Fact]
+    public void Nothing_of_a_price_is_nothing() => Assert.Equal(MoneyRange.Exactly(0), 0 * new MoneyRange(35, 80));
+
+    [Fact]
+    public void Workshop_that_costs_nothing_has_no_break_even() =>
+        Assert.Null(new RepairChoice(Example.Costs with { Parts = MoneyRange.Exactly(0), WorkshopRate = 0 }).BreakEvenChance(20));
+
+    [Fact]
+    public void A_test_that_costs_what_it_saves_is_left_out() => Assert.False(new TestOrReplace(48, 120, 0.6).TestFirst);
+
+    [Fact]
     public void Own_work_as_short_as_the_way_to_the_workshop_has_no_break_even() =>
         Assert.Null(new RepairChoice(Example.Costs with { OwnHours = 0.75m }).BreakEvenHourValue);
 

@@ -80,6 +80,49 @@ public sealed class OrderTests
     }
 
     [Fact]
+    public void Equal_checks_go_by_id_where_the_last_is_inferred()
+    {
+        OrderProblem even = Problem(Convention.InferLast, ("c", 0.2, 3), ("a", 0.2, 3), ("b", 0.2, 3));
+
+        Assert.Equal(["a", "b", "c"], CheckOrders.Best(even).Checks);
+    }
+
+    [Fact]
+    public void What_takes_no_time_goes_first_even_where_it_finds_nothing() =>
+        Assert.Equal(["free", "likely"], CheckOrders.Best(Problem(Convention.ConfirmEvery, ("likely", 0.5, 1), ("free", 0, 0))).Checks);
+
+    [Theory]
+    [InlineData(16, OrderMethod.EverySet)]
+    [InlineData(17, OrderMethod.Blocks)]
+    public void Sixteen_checks_that_share_are_ordered_exactly_and_no_more(int count, OrderMethod method)
+    {
+        OrderProblem problem = new(
+            [.. Enumerable.Range(0, count).Select(i => new CauseCheck($"c{i:00}", 0.05, new(5 + i), ["tray"], []))],
+            [new("tray", new(20))],
+            Convention.ConfirmEvery,
+            CostScale.MinutesOnly);
+
+        Assert.Equal(method, CheckOrders.Best(problem).Method);
+    }
+
+    // Probability per minute with what it shares: the tray's three (0.6 over 26) before the wheel's two (0.3 over 16), though the
+    // likeliest single check with its preparation is the lone one (0.1 over 4, which is more than either).
+    [Fact]
+    public void A_block_goes_by_what_all_its_checks_find_for_what_they_take_together()
+    {
+        OrderCosts costs = new(new(
+            [
+                new("t1", 0.2, new(2), ["tray"], []), new("t2", 0.2, new(2), ["tray"], []), new("t3", 0.2, new(2), ["tray"], []),
+                new("w1", 0.15, new(3), ["wheel"], []), new("w2", 0.15, new(3), ["wheel"], []), new("z", 0.1, new(4), [], []),
+            ],
+            [new("tray", new(20)), new("wheel", new(10))],
+            Convention.ConfirmEvery,
+            CostScale.MinutesOnly));
+
+        Assert.Equal([5, 0, 1, 2, 3, 4], Blocks.Best(costs));
+    }
+
+    [Fact]
     public void Missing_tool_takes_its_checks_out()
     {
         ImmutableArray<CauseCheck> checks =
@@ -124,6 +167,9 @@ public sealed class OrderTests
     public void Incomplete_order_and_impossible_probabilities_are_refused()
     {
         Assert.Throws<ArgumentException>(() => CheckOrders.Of(Five, ["1", "2"]));
+        Assert.Throws<ArgumentException>(() => CheckOrders.Of(Five, ["1", "2", "3", "4", "4"]));
+        Assert.Throws<ArgumentException>(() => CheckOrders.Of(Five, ["1", "2", "3", "4", "5", "5"]));
+        Assert.Throws<ArgumentException>(() => CheckOrders.Best(Problem(Convention.ConfirmEvery, ("a", -0.1, 1), ("b", 0.2, 1))));
         Assert.Throws<ArgumentException>(() => CheckOrders.Best(Problem(Convention.ConfirmEvery, ("a", 0.9, 1), ("b", 0.2, 1))));
         Assert.Empty(CheckOrders.Best(Problem(Convention.InferLast)).Checks);
     }

@@ -56,6 +56,13 @@ public sealed class SplitTests
     }
 
     [Fact]
+    public void Doubt_does_not_depend_on_the_scale_of_its_parts()
+    {
+        Assert.Equal(1, Information.Entropy([2, 2]), 1e-12);
+        Assert.Equal(0.811278, Information.Entropy([30, 10]), 5e-7);
+    }
+
+    [Fact]
     public void Looking_ahead_is_no_worse_than_greedy_on_the_published_example() => Assert.InRange(
         SplitPlans.By(Problem(SixStates, [1, 1, 1, 1, 1]), SplitMethod.LookAhead).Cost, 2.18 - 1e-9, 2.86);
 
@@ -147,15 +154,96 @@ public sealed class SplitTests
         ];
         SplitPlan plan = SplitPlans.Best(Problem(rows, [1, 2, 1, 2, 1, 2]));
 
-        Assert.NotEqual(SplitMethod.Exact, plan.Method);
+        Assert.Equal(SplitMethod.LookAhead, plan.Method);
         Assert.Empty(plan.Inseparable);
         Assert.Throws<ArgumentException>(() => SplitPlans.By(Problem(rows, [1, 2, 1, 2, 1, 2]), SplitMethod.Exact));
+    }
+
+    // What there is no time for is not tried: a thousand causes and six hundred checks.
+    [Fact]
+    public void Beyond_what_there_is_time_for_the_plan_is_greedy()
+    {
+        (string, double, string)[] rows =
+        [
+            .. Enumerable.Range(0, 1000).Select(i => ($"c{i:0000}", 1.0, string.Concat(Enumerable.Range(0, 600).Select(t => (i * (t + 7) >> (t % 10)) & 1)))),
+        ];
+        SplitTable table = new(Problem(rows, [.. Enumerable.Repeat(1.0, 600)]));
+
+        Assert.Equal(1, LookAheadSplit.CandidatesFor(table));
+        Assert.Equal(SplitMethod.Greedy, SplitPlans.Best(Problem(rows, [.. Enumerable.Repeat(1.0, 600)])).Method);
+        Assert.Equal(8, LookAheadSplit.CandidatesFor(new SplitTable(Problem(SixStates, [1, 1, 1, 1, 1]))));
+    }
+
+    [Theory]
+    [InlineData(16, 6, true)]
+    [InlineData(17, 0, false)]
+    [InlineData(16, 7, false)]
+    [InlineData(15, 7, true)]
+    public void Sixteen_causes_and_twenty_two_bits_are_solved_exactly_and_no_more(int causes, int setups, bool fits)
+    {
+        Setup[] all = [.. Enumerable.Range(0, setups).Select(i => new Setup($"s{i}", new(1)))];
+        SplitProblem problem = new(
+            [.. Enumerable.Range(0, causes).Select(i => new WeightedCause($"c{i:00}", 1))],
+            [new("t", new(1), [.. Enumerable.Range(0, causes).Select(i => i == 0 ? "0" : "1")], [.. all.Select(s => s.Id)], [])],
+            [.. all],
+            CostScale.MinutesOnly);
+
+        Assert.Equal(fits, ExactSplit.Fits(new SplitTable(problem)));
+    }
+
+    [Theory]
+    [InlineData(SplitMethod.Exact)]
+    [InlineData(SplitMethod.Greedy)]
+    [InlineData(SplitMethod.LookAhead)]
+    public void Of_equal_checks_the_first_by_id_is_taken(SplitMethod method)
+    {
+        SplitProblem problem = new(
+            [new("a", 0.5), new("b", 0.5)],
+            [new("t2", new(3), ["0", "1"], [], []), new("t1", new(3), ["0", "1"], [], []), new("t3", new(3), ["0", "1"], [], [])],
+            [],
+            CostScale.MinutesOnly);
+
+        Assert.Equal("t1(0:a 1:b)", Print(SplitPlans.By(problem, method).Root));
+    }
+
+    [Fact]
+    public void Groups_that_no_check_tells_apart_are_listed_by_id()
+    {
+        SplitPlan plan = SplitPlans.Best(Problem([("d", 0.2, "0"), ("a", 0.3, "1"), ("c", 0.2, "0"), ("b", 0.3, "1")], [7]));
+
+        Assert.Equal(["a b", "c d"], plan.Inseparable.Select(g => string.Join(' ', g)));
+    }
+
+    [Fact]
+    public void Worst_is_the_most_minutes_and_the_most_money_of_any_path()
+    {
+        SplitProblem problem = new(
+            [new("a", 0.5), new("b", 0.25), new("c", 0.25)],
+            [new("t1", new(1, 30), ["0", "1", "1"], [], []), new("t2", new(5, 2), ["0", "0", "1"], [], [])],
+            [],
+            CostScale.MinutesOnly);
+
+        Assert.Equal(new Effort(6, 32), SplitPlans.Best(problem).Worst);
+    }
+
+    [Fact]
+    public void A_cause_with_the_probability_0_takes_part() =>
+        Assert.Equal("t1(0:a 1:b)", Print(SplitPlans.Best(Problem([("a", 1, "0"), ("b", 0, "1")], [1])).Root));
+
+    [Fact]
+    public void More_preparations_than_a_ledger_holds_are_refused()
+    {
+        Setup[] setups = [.. Enumerable.Range(0, 61).Select(i => new Setup($"s{i}", new(1)))];
+
+        Assert.Equal(60, new SetupLedger(setups[..60], setups.Select(s => s.Id)).Count);
+        Assert.Throws<ArgumentOutOfRangeException>(() => new SetupLedger(setups, setups.Select(s => s.Id)));
     }
 
     [Fact]
     public void Problems_that_do_not_fit_are_refused()
     {
         Assert.Throws<ArgumentException>(() => SplitPlans.Best(Problem([("a", 0, "0")], [1])));
+        Assert.Throws<ArgumentException>(() => SplitPlans.Best(Problem([("a", 2, "0"), ("b", -1, "1")], [1])));
         SplitProblem short_ = new([new("a", 1)], [new("t", new(1), [], [], [])], [], CostScale.MinutesOnly);
         Assert.Throws<ArgumentException>(() => SplitPlans.Best(short_));
     }

@@ -35,6 +35,8 @@ public sealed class ProofTests
         { "pending code, short follow-up", Confirmed with { CodesAfter = CodesAfter.Pending, FollowUpDays = 5 }, ProofLevel.Claimed },
         { "symptom gone a month, nothing else", new() { SymptomGone = true, FollowUpDays = 31 }, ProofLevel.Probable },
         { "symptom gone a week", new() { SymptomGone = true, FollowUpDays = 7 }, ProofLevel.Claimed },
+        { "symptom gone for exactly a month", new() { SymptomGone = true, FollowUpDays = 30 }, ProofLevel.Probable },
+        { "nothing said of codes is not 'no code ever'", new() { ShownBefore = true, OneChange = true, SymptomGone = true, FollowUpDays = 30 }, ProofLevel.Probable },
         { "cleared only", new() { Cleared = true, OneChange = true }, ProofLevel.Claimed },
         { "monitor passed once", new() { MonitorPasses = 1, CodesAfter = CodesAfter.None }, ProofLevel.Probable },
         { "code back", Confirmed with { CodesAfter = CodesAfter.Back }, ProofLevel.Refuted },
@@ -94,6 +96,30 @@ public sealed class ProofTests
     [InlineData(0.1, 30, 0.982157)]
     public void Quiet_cycles_raise_the_chance_that_it_is_cured(double recurrence, int cycles, double chance) =>
         Assert.Equal(chance, Intermittent.ChanceCured(0.7, recurrence, cycles), 5e-7);
+
+    public static TheoryData<string, ProofFacts, ProofLevel, ProofNeed[]> Gaps { get; } = new()
+    {
+        { "nothing stated", new(), ProofLevel.Probable, [ProofNeed.SomeVerification] },
+        { "several changes", Confirmed with { OneChange = false }, ProofLevel.Confirmed, [ProofNeed.OneChange] },
+        { "several changes, nothing measured", Confirmed with { OneChange = false }, ProofLevel.Proved, [ProofNeed.OneChange, ProofNeed.IndependentEvidence] },
+        { "several changes, measured", Confirmed with { OneChange = false, Evidence = PartEvidence.Measured }, ProofLevel.Proved, [ProofNeed.OneChange] },
+        { "nothing measured", Confirmed, ProofLevel.Proved, [ProofNeed.IndependentEvidence] },
+        { "code back", Confirmed with { CodesAfter = CodesAfter.Back }, ProofLevel.Claimed, [ProofNeed.NoCodes] },
+        { "code back, for the highest but one", Confirmed with { CodesAfter = CodesAfter.Back }, ProofLevel.Confirmed, [ProofNeed.NoCodes] },
+        { "symptom back", Confirmed with { SymptomGone = false }, ProofLevel.Claimed, [ProofNeed.SymptomGone] },
+        { "both back", Confirmed with { CodesAfter = CodesAfter.Back, SymptomGone = false }, ProofLevel.Claimed, [ProofNeed.NoCodes, ProofNeed.SymptomGone] },
+    };
+
+    [Theory]
+    [MemberData(nameof(Gaps))]
+    public void What_keeps_a_case_from_a_level_is_named(string what, ProofFacts facts, ProofLevel level, ProofNeed[] needs) =>
+        Assert.True(ProofOfCase.Lacks(facts, level).SequenceEqual(needs), $"{what}: {string.Join(' ', ProofOfCase.Lacks(facts, level))}");
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1.01)]
+    public void A_recurrence_is_a_share_above_0(double recurrence) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Intermittent.CyclesNeeded(recurrence));
 
     [Fact]
     public void A_level_lacks_something_just_where_it_is_not_reached() =>

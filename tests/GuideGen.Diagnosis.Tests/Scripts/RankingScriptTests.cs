@@ -36,7 +36,7 @@ public sealed class RankingScriptTests : IDisposable
 
     [Fact]
     public void Random_models_rank_alike_on_both_sides() =>
-        RankingModels.RandomWithAnswers.Sample((model, answers) => Same(model, answers), iter: 150, threads: 1);
+        RankingModels.RandomWithAnswers.Sample((model, answers) => Same(model, answers), iter: Tries.Of(150), threads: 1);
 
     [Fact]
     public void Packed_model_opens_to_what_it_was() => RankingModels.Random.Sample(
@@ -47,7 +47,7 @@ public sealed class RankingScriptTests : IDisposable
             Assert.True(JsonNode.DeepEquals(
                 JsonSerializer.SerializeToNode(model, BrowserScript.Json), JsonNode.Parse(opened)));
         },
-        iter: 60,
+        iter: Tries.Of(60),
         threads: 1);
 
     [Fact]
@@ -66,7 +66,7 @@ public sealed class RankingScriptTests : IDisposable
             SameNext(model, answers, [], []);
             SameNext(model, answers, ["pressure gauge"], ["undertray-off"]);
         },
-        iter: 80,
+        iter: Tries.Of(80),
         threads: 1);
 
     [Fact]
@@ -89,7 +89,7 @@ public sealed class RankingScriptTests : IDisposable
                 Alike(expected.Causes.Select(c => c.Probability), actual.Causes.Select(c => c.Probability));
                 Alike(expected.Likeliest.Select(s => s.Probability), actual.Likeliest.Select(s => s.Probability));
             },
-            iter: 40,
+            iter: Tries.Of(40),
             threads: 1);
 
     static JsonNode Packed(RankingModel model) => JsonSerializer.SerializeToNode(model, PackedJson)!;

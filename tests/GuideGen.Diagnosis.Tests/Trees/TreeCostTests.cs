@@ -112,6 +112,73 @@ public sealed class TreeCostTests
         Assert.True(other.Assumed);
     }
 
+    // 0.5 and 0.4 are stated, so 0.1 is left; 1.2 and 0.4 are too much and are scaled; two zeros say nothing.
+    [Theory]
+    [InlineData(0.5, 0.4, 0.5, false)]
+    [InlineData(1.2, 0.4, 0.75, false)]
+    [InlineData(0, 0, 0, false)]
+    public void What_two_answers_state_leaves_the_rest_to_the_third(double one, double other, double found, bool assumed)
+    {
+        SymptomTree tree = Tree("c",
+            new TreeStep("c", "c", new(8), [], [Branch("bad", "x", ("x", one)), Branch("good", "y", ("x", other)), Branch("odd", "stop")]),
+            Leaf("x"), Leaf("y"), new TreeLeaf("stop", null));
+
+        CauseWalk walk = Cost(tree, ("x", 1)).Causes[0];
+
+        Assert.Equal(found, walk.Found, 1e-12);
+        Assert.Equal(1 - found - walk.Wrong, walk.NoAnswer, 1e-12);
+        Assert.Equal(assumed, walk.Assumed);
+    }
+
+    [Fact]
+    public void Cause_of_which_every_answer_is_said_to_be_impossible_takes_each_alike_and_it_is_said()
+    {
+        SymptomTree tree = Tree("c",
+            new TreeStep("c", "c", new(8), [], [Branch("bad", "x", ("x", 0)), Branch("good", "y", ("x", 0))]), Leaf("x"), Leaf("y"));
+
+        CauseWalk walk = Cost(tree, ("x", 1)).Causes[0];
+
+        Assert.Equal((0.5, 0.5, true), (walk.Found, walk.Wrong, walk.Assumed));
+    }
+
+    // Two steps guess about x: what was once assumed stays assumed. Nothing of y comes to the second, so nothing is assumed there.
+    [Fact]
+    public void What_is_assumed_at_one_step_is_assumed_whatever_the_others_do()
+    {
+        SymptomTree tree = Tree("a",
+            new TreeStep("a", null, Effort.None, [], [Branch("1", "b", ("y", 0)), Branch("2", "b", ("y", 0)), Branch("3", "y", ("y", 1), ("x", 0))]),
+            Ask("b", ("1", "x"), ("2", "x2")), Leaf("x"), new TreeLeaf("x2", "x"), Leaf("y"));
+
+        TreeCost cost = Cost(tree, ("x", 0.5), ("y", 0.5));
+
+        Assert.Equal([true, false], cost.Causes.Select(c => c.Assumed));
+    }
+
+    // Only a cause with the probability 0 comes to the dear check, so it is no worst case.
+    [Fact]
+    public void Where_nothing_possible_comes_there_is_no_worst_case()
+    {
+        SymptomTree tree = Tree("a",
+            new TreeStep("a", null, Effort.None, [], [Branch("1", "x", ("x", 1), ("never", 0)), Branch("2", "dear", ("x", 0), ("never", 1))]),
+            Check("dear", 500, ("yes", "never")), Leaf("x"), Leaf("never"));
+
+        TreeCost cost = Cost(tree, ("x", 1), ("never", 0));
+
+        Assert.Equal((0, 1), (cost.Worst.Minutes, cost.Deepest));
+    }
+
+    // The same two checks in either order leave the same done, so their paths go on as one; a question in between changes nothing.
+    [Fact]
+    public void Checks_done_are_the_same_in_whatever_order()
+    {
+        Done done = new(0, "");
+
+        Assert.Equal(done.With(1, "a").With(2, "b"), done.With(2, "b").With(1, "a"));
+        Assert.Equal(done.With(0, "a"), done.With(0, "a").With(0, null));
+        Assert.True(done.With(0, "b").With(0, "a").HasCheck("b"));
+        Assert.False(done.With(0, "ab").HasCheck("a"));
+    }
+
     [Fact]
     public void Cause_without_a_leaf_ends_wrong_and_something_else_ends_in_advice()
     {

@@ -46,23 +46,6 @@
   }
 
   /**
-   * @param {TableRow[]} rows @param {Scale} scale @param {number} value
-   * @returns {number|null} the key, in the first pair of rows that has the value between them
-   */
-  function keyAt(rows, scale, value) {
-    const table = upwards(rows);
-    const point = (/** @type {TableRow} */ row) => [scaledValue(scale, row.value), scaledKey(scale, row.key)];
-    for (let i = 0; i < table.length; i++) {
-      if (table[i].value === value) return table[i].key;
-      if (i + 1 < table.length && (value - table[i].value) * (value - table[i + 1].value) < 0) {
-        const found = between(scaledValue(scale, value), point(table[i]), point(table[i + 1]));
-        return curved(scale) ? 1 / found - ZERO_CELSIUS : found;
-      }
-    }
-    return null;
-  }
-
-  /**
    * @param {LimitRow[]} rows @param {Scale} scale @param {number} key @param {number} keyUncertainty
    * @returns {Limits|null} the widest that any key within the uncertainty allows; null outside the table
    */
@@ -103,5 +86,5 @@
   const gauge = (pressure, ambient) => pressure - ambient;
 
   root.GuideGen = root.GuideGen || {};
-  root.GuideGen.readings = { valueAt, keyAt, limitsAt, judge, meterUncertainty, pressureAt, absolute, gauge };
+  root.GuideGen.readings = { valueAt, limitsAt, judge, meterUncertainty, pressureAt, absolute, gauge };
 })(typeof self === "object" ? self : globalThis);
