@@ -40,6 +40,17 @@ public sealed class EvidenceSummaryTests
     }
 
     [Fact]
+    public void Of_equal_causes_the_first_by_id_comes_first_and_one_without_opinion_is_not_estimated()
+    {
+        EvidenceSummary summary = EvidenceSummary.Of(new Dictionary<string, double> { ["b"] = 1, ["c"] = 0, ["a"] = 1 }, 0, []);
+
+        Assert.Equal(["a", "b", "c", WeightedCause.SomethingElse], summary.Causes.Select(c => c.Id));
+        Assert.Equal(
+            [ShareWording.AuthorsEstimate, ShareWording.AuthorsEstimate, ShareWording.NoReports, ShareWording.NoReports],
+            summary.Causes.Select(c => c.Wording));
+    }
+
+    [Fact]
     public void Opinion_stays_apart_from_cases()
     {
         CauseEvidence sensor = Of([.. Enumerable.Repeat(("sensor", ProofLevel.Confirmed), 6)]).Causes[0];

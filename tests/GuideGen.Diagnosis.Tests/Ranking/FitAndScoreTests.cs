@@ -1,3 +1,4 @@
+using CsCheck;
 using GuideGen.Diagnosis.Evidence;
 using GuideGen.Diagnosis.Ranking;
 
@@ -263,6 +264,187 @@ public sealed class FitAndScoreTests
         Assert.Null(report.Brier);
         Assert.Null(report.LogScore);
         Assert.Null(report.First.Share);
+    }
+
+    // By definition: each answer that was looked for and each outcome is taken out, and foretold by the others of its cause.
+    [Fact]
+    public void Worth_of_the_words_is_the_one_under_which_the_other_cases_foretell_each_best() =>
+        Gen.Select(Gen.Int[0, 2], Gen.Bool, Gen.Bool, Gen.Int[0, 2]).Array[1, 14].Sample(told =>
+        {
+            SolvedCase[] cases = [.. told.Select(t => Told(t.Item1, t.Item2, t.Item3, t.Item4))];
+            List<(string Asked, string Seen, double Stated)> seen = [];
+            foreach (var (cause, looks, present, outcome) in told)
+            {
+                double word = Authored.Findings[0].Likelihoods[cause];
+                if (looks)
+                    seen.Add(($"whistle {cause}", $"{present}", present ? word : 1 - word));
+                if (outcome > 0)
+                    seen.Add(($"pressure {cause}", $"{outcome}", Authored.Checks[0].Outcomes[outcome - 1].Likelihoods[cause]));
+            }
+
+            double Score(double worth) => seen.Sum(s => Math.Log(Math.Max(1e-12,
+                ((worth * s.Stated) + seen.Count(o => (o.Asked, o.Seen) == (s.Asked, s.Seen)) - 1) / (worth + seen.Count(o => o.Asked == s.Asked) - 1))));
+            double chosen = FitBasis.Of(Authored, CaseCounts.Of(Authored, cases)).Worth;
+
+            Assert.Equal(Enumerable.Range(0, 11).Max(k => Score(1 << k)), Score(chosen), 1e-9);
+            Assert.All(Enumerable.Range(0, 11).Where(k => 1 << k > chosen), k => Assert.True(Score(1 << k) < Score(chosen)));
+        });
+
+    // What is looked for is told either way, and of something else no author has a word: neither says what owners are wont to tell.
+    [Fact]
+    public void Habit_counts_neither_what_was_looked_for_nor_something_else()
+    {
+        RankingModel authored = Authored with { Findings = [Authored.Findings[0], new("smoke", [0.5, 0.25, 0.5])] };
+        SolvedCase[] cases =
+        [
+            Case("hose", RankingModels.Present("whistle", "smoke"), "whistle"),
+            Case("hose", Answers.Nothing.With("smoke", false), "whistle"),
+            Case("hose", Answers.Nothing, "whistle"),
+            Case("hose", Answers.Nothing, "whistle"),
+            Case("mice", RankingModels.Present("smoke"), "whistle"),
+        ];
+
+        ReportHabit habit = FitBasis.Of(authored, CaseCounts.Of(authored, cases)).Habit;
+
+        Assert.Equal((0.5, 0.5), (habit.TellsPresent, habit.TellsAbsent));
+    }
+
+    // More is told than the words expect, nothing is told, and nothing is expected.
+    [Fact]
+    public void Habit_stays_between_0_and_1()
+    {
+        SolvedCase[] cases = [.. Enumerable.Range(0, 4).Select(_ => Case("sensor", RankingModels.Present("whistle")))];
+
+        ReportHabit habit = FitBasis.Of(Authored, CaseCounts.Of(Authored, cases)).Habit;
+        ReportHabit nobody = FitBasis.Of(Authored, CaseCounts.Of(Authored, [])).Habit;
+
+        Assert.Equal((0.999, 0.001), (habit.TellsPresent, habit.TellsAbsent));
+        Assert.Equal((0.5, 0.5), (nobody.TellsPresent, nobody.TellsAbsent));
+    }
+
+    // The sensor and the pump without a word: one told of it, two told that it was not there, four said nothing.
+    [Fact]
+    public void Likelihoods_that_nobody_stated_lean_on_each_other_by_what_owners_are_wont_to_tell()
+    {
+        RankingModel authored = RankingModel.Create(
+            [new("hose", 1), new("sensor", 1), new("pump", 1)],
+            1,
+            new() { Findings = [new("code", LikelihoodRow.Of(4, 0.1, [(0, 0.9), (3, 0.1)])) { OthersAreStrays = true }] });
+        SolvedCase[] cases =
+        [
+            Case("sensor", RankingModels.Present("code")), Case("sensor", Answers.Nothing.With("code", false)), Case("sensor", Answers.Nothing.With("code", false)),
+            .. Enumerable.Range(0, 3).Select(_ => Case("sensor", Answers.Nothing)), Case("pump", Answers.Nothing),
+            Case("hose", RankingModels.Present("code")), Case("hose", Answers.Nothing), Case("mice", Answers.Nothing.With("code", false)),
+        ];
+        ReportHabit habit = new(0.9, 0.9);
+
+        LikelihoodRow fitted = Fit(authored, 1024, cases).Findings[0].Likelihoods;
+
+        double pooled = habit.Shift(0.1, 4, new(Present: 1, Absent: 2, Silent: 4));
+        Assert.Equal(habit.Shift(pooled, 4, new(1, 2, 3)), fitted[1], 1e-12);
+        Assert.Equal(habit.Shift(pooled, 4, new(0, 0, 1)), fitted[2], 1e-12);
+        Assert.Equal(habit.Shift(0.9, 1024, new(1, 0, 1)), fitted[0], 1e-12);
+        Assert.Equal(habit.Shift(0.1, 4, new(0, 1, 0)), fitted[3], 1e-12); // of something else an author's word is worth four cases
+    }
+
+    [Fact]
+    public void Counts_of_a_finding_add_up_and_can_be_taken_away()
+    {
+        Assert.Equal(new Shown(7, 10, 13), new Shown(2, 3, 5) + new Shown(5, 7, 8));
+        Assert.Equal(new Shown(3, 4, 3), new Shown(5, 7, 8) - new Shown(2, 3, 5));
+    }
+
+    [Fact]
+    public void A_case_left_out_is_one_fewer_of_all()
+    {
+        SolvedCase[] cases = [Case("hose", RankingModels.Present("whistle")), Case("sensor", Answers.Nothing.With("whistle", false)), Case("hose", Answers.Nothing)];
+        CaseCounts counts = CaseCounts.Of(Authored, cases);
+
+        Assert.Equal(new Shown(1, 1, 1), counts.Of("whistle").All());
+        Assert.Equal(new Shown(0, 1, 1), counts.Without(cases[0]).Of("whistle").All());
+        Assert.Equal(new Shown(1, 1, 0), counts.Without(cases[2]).Of("whistle").All());
+    }
+
+    [Fact]
+    public void A_search_left_out_is_one_fewer_of_all()
+    {
+        HashSet<string> wanted = ["whistle"];
+        SolvedCase[] cases =
+        [
+            .. new[] { Answers.Nothing.With("whistle", true), Answers.Nothing, Answers.Nothing }.Select((a, i) => new SolvedCase($"{i}", "hose", a with { LookedFor = wanted })),
+        ];
+        CaseCounts counts = CaseCounts.Of(Authored, cases);
+
+        Assert.Equal(new Shown(1, 2, 0), counts.Of("whistle").All());
+        Assert.Equal(new Shown(1, 1, 0), counts.Without(cases[2]).Of("whistle").All());
+    }
+
+    // One cause's owners never tell of absence, another's do: then it can be weighed.
+    [Fact]
+    public void Finding_whose_absence_somebody_reports_is_moved()
+    {
+        RankingModel fitted = Fit(Authored, 4, Case("hose", RankingModels.Present("whistle")), Case("sensor", Answers.Nothing.With("whistle", false)));
+
+        Assert.NotEqual(Authored.Findings[0].Likelihoods.ToArray(), fitted.Findings[0].Likelihoods.ToArray());
+    }
+
+    // Worked by hand: 6.5, 3.495 and 0.005 of ten; the last is raised to the least, and all are scaled by 1.0045.
+    [Fact]
+    public void Outcome_that_cases_make_all_but_impossible_keeps_the_least_chance()
+    {
+        RankingModel authored = RankingModel.Create(
+            [new("hose", 1)],
+            1,
+            new() { Checks = [new("look", new(5), [new("split", [0.5, 0.4]), new("loose", [0.495, 0.3]), new("whole", [0.005, 0.3])], [], [])] });
+        SolvedCase[] cases =
+        [
+            .. Enumerable.Range(0, 9).Select(i => Case("hose", Answers.Nothing.WithOutcome("look", i < 6 ? "split" : "loose"))),
+        ];
+
+        RankingModel fitted = Fit(authored, 1, cases);
+
+        Assert.Equal([0.65 / 1.0045, 0.3495 / 1.0045, 0.005 / 1.0045], fitted.Checks[0].Outcomes.Select(o => o.Likelihoods[0]), (a, b) => Math.Abs(a - b) < 1e-12);
+    }
+
+    // Priors 2, 1, 1 and 1: of the equal ones a, b and something else stand by id; mice are something else.
+    [Theory]
+    [InlineData("c", 0)]
+    [InlineData("a", 1)]
+    [InlineData("b", 2)]
+    [InlineData("mice", 3)]
+    public void Place_of_a_case_is_how_many_causes_stand_before_its_own(string cause, int place)
+    {
+        RankingModel model = RankingModels.Make([("b", 1), ("a", 1), ("c", 2)], 1);
+
+        Assert.Equal(place, RankingTrial.Of(Case(cause, Answers.Nothing), model).Place);
+    }
+
+    [Fact]
+    public void Report_counts_first_and_first_three_places()
+    {
+        RankingModel model = RankingModels.Make([("b", 1), ("a", 1), ("c", 2)], 1);
+        SolvedCase[] cases = [.. ((string[])["c", "c", "c", "b", "mice"]).Select(cause => Case(cause, Answers.Nothing))];
+
+        LeaveOneOut report = LeaveOneOut.Of([.. cases], _ => model);
+
+        Assert.Equal(new Proportion(3, 5), report.First);
+        Assert.Equal(new Proportion(4, 5), report.FirstThree);
+        Assert.Equal([(0, 0.1), (0.4, 0.5), (0.9, 1)], ((int[])[0, 4, 9]).Select(b => (report.Reliability[b].Stated.Low, report.Reliability[b].Stated.High)));
+    }
+
+    [Fact]
+    public void Certainty_belongs_to_the_last_range()
+    {
+        LeaveOneOut report = LeaveOneOut.Of([Case("mice", Answers.Nothing)], _ => RankingModels.Make([], 1));
+
+        Assert.Equal(new Proportion(1, 1), report.Reliability[9].CameTrue);
+    }
+
+    static SolvedCase Told(int cause, bool looks, bool present, int outcome)
+    {
+        Answers answers = looks ? Answers.Nothing.With("whistle", present) : Answers.Nothing;
+        answers = outcome == 0 ? answers : answers.WithOutcome("pressure", outcome == 1 ? "leak" : "holds");
+        return Case(cause == 2 ? "mice" : Authored.Hypotheses[cause].Id, answers, looks ? ["whistle"] : []);
     }
 
     static RankingModel Fit(RankingModel authored, double worth, params SolvedCase[] cases) =>

@@ -32,6 +32,22 @@ public sealed class NextCheckTests
     }
 
     [Fact]
+    public void Equal_checks_and_equal_causes_go_by_id()
+    {
+        RankingModel model = RankingModel.Create(
+            [new("b", 1), new("a", 1), new("c", 1)],
+            0,
+            new() { Checks = [Even("second"), Even("first")] });
+
+        var next = NextChecks.Of(model, Answers.Nothing, new HashSet<string>(), new HashSet<string>());
+
+        Assert.Equal(["first", "second"], next.Select(n => n.Check));
+        Assert.Equal(["a", "b", "c"], next[0].Outcomes[0].After.Take(3).Select(c => c.Id));
+
+        static UncertainCheck Even(string id) => new(id, new(5), [new("bad", [0.9, 0.9, 0.9, 0.1]), new("good", [0.1, 0.1, 0.1, 0.9])], [], []);
+    }
+
+    [Fact]
     public void Check_said_to_take_no_time_is_not_worth_any_number_of_others()
     {
         RankingModel model = Model with { Checks = [Model.Checks[1] with { Effort = new(0) }] };

@@ -82,6 +82,25 @@ public sealed class NoisyOrTests
         Assert.All(result.Likeliest, s => Assert.InRange(s.Faults.Length, 0, 3));
     }
 
+    [Theory]
+    [InlineData(18, 18)]
+    [InlineData(19, 3)]
+    public void Every_set_of_up_to_eighteen_faults_is_counted(int faults, int most) => Assert.Equal(
+        most,
+        NoisyOr.Of(
+            [.. Enumerable.Range(0, faults).Select(i => new Hypothesis($"f{i:00}", 0.02))],
+            [new("s", 0.01, [.. Enumerable.Repeat(0.05, faults)])],
+            new Dictionary<string, bool> { ["s"] = true }).MostAtOnce);
+
+    [Fact]
+    public void Equal_sets_go_by_id()
+    {
+        NoisyOr result = NoisyOr.Of(
+            [new("b", 0.1), new("a", 0.1)], [new("s", 0.01, [0.5, 0.5])], new Dictionary<string, bool> { ["s"] = true });
+
+        Assert.Equal(["a", "b"], result.Likeliest.Where(s => s.Faults.Length == 1).Select(s => s.Faults[0]));
+    }
+
     [Fact]
     public void Finding_that_nothing_explains_is_left_to_the_leak()
     {

@@ -108,10 +108,71 @@ public sealed class RankingTests
             new() { Findings = [fits], Groups = [new("g", GroupRule.Joint, ["f"], [new("1", [1, 1])])] },
             new() { Checks = [new("c", new(1), [new("o", [1, 1])], [], [])] },
             new() { Checks = [new("c", new(1), [new("o", [0.5, 1]), new("p", [0.4, 0])], [], [])] },
+            new() { Checks = [new("c", new(1), [new("o", [1.5, 1]), new("p", [-0.5, 0])], [], [])] },
+            new() { Checks = [Look("c"), Look("c")] },
+            new() { Findings = [fits], Groups = [new("g", GroupRule.Strongest, ["f", "strange"], [])] },
+            new() { Findings = [fits], Groups = [new("g", GroupRule.Strongest, ["f"], []), new("h", GroupRule.Strongest, ["f"], [])] },
+            Joint("11", "10", "01"),
+            Joint("11", "10", "01", "01"),
+            Joint("11", "10", "01", "0x"),
+            Joint("11", "10", "01", "000"),
+            Joint("11", "10", "01", "00") with { Groups = [new("g", GroupRule.Joint, ["f", "g"], [.. Joint("11", "10", "01", "00").Groups[0].Joint.Select(r => r with { Likelihoods = [0.2, 0.25] })])] },
+        ];
+        Hypothesis[][] impossible =
+        [
+            [new("a", 0)], [new("a", -1), new("b", 5)], [new("a", double.PositiveInfinity)], [new("a", double.NaN), new("b", 1)], [new("a", 1), new("a", 1)],
         ];
 
         Assert.All(broken, parts =>
             Assert.Throws<ArgumentException>(() => RankingModel.Create([new("a", 1)], 1, parts)));
-        Assert.Throws<ArgumentException>(() => RankingModel.Create([new("a", 0)], 0, new()));
+        Assert.All(impossible, causes => Assert.Throws<ArgumentException>(() => RankingModel.Create(causes, 0, new())));
+        Assert.Throws<ArgumentException>(() => RankingModel.Create([new("a", 1)], 1, new()).WithPriors([1]));
+        RankingModel.Create([new("a", 1)], 1, Joint("11", "10", "01", "00")); // a table that is whole
+
+        static UncertainCheck Look(string id) => new(id, new(1), [new("o", [0.5, 1]), new("p", [0.5, 0])], [], []);
+
+        static ModelParts Joint(params string[] patterns) => new()
+        {
+            Findings = [new("f", [0.5, 0.5]), new("g", [0.5, 0.5])],
+            Groups = [new("g", GroupRule.Joint, ["f", "g"], [.. patterns.Select(p => new JointRow(p, [1.0 / patterns.Length, 1.0 / patterns.Length]))])],
+        };
+    }
+
+    [Fact]
+    public void Without_causes_it_is_something_else()
+    {
+        CauseRanking ranking = CauseRanking.Of(RankingModels.Make([], 1, ("f", [0.5])), RankingModels.Present("f"));
+
+        Assert.Equal([(WeightedCause.SomethingElse, 1.0)], ranking.Causes.Select(c => (c.Id, c.Probability)));
+        Assert.Equal([0.0], ranking.Causes[0].Weights.Select(w => w.Log10));
+    }
+
+    // A thousand signs that are all but impossible whatever the cause: their product is far below the smallest number there is.
+    [Fact]
+    public void Ever_so_many_unlikely_findings_leave_probabilities()
+    {
+        RankingModel model = RankingModels.Make(
+            [("a", 1)], 1, [.. Enumerable.Range(0, 1000).Select(i => ($"f{i}", (double[])(i == 0 ? [0.01, 0.005] : [0.005, 0.005])))]);
+
+        CauseRanking ranking = CauseRanking.Of(model, RankingModels.Present([.. Enumerable.Range(0, 1000).Select(i => $"f{i}")]));
+
+        Assert.Equal(2.0 / 3, ranking.ProbabilityOf("a"), 1e-9);
+    }
+
+    [Fact]
+    public void Outcome_that_the_check_does_not_have_says_nothing()
+    {
+        RankingModel model = RankingModel.Create(
+            [new("a", 1)], 1, new() { Checks = [new("c", new(1), [new("o", [0.9, 0.1]), new("p", [0.1, 0.9])], [], [])] });
+
+        Assert.Equal(0.5, CauseRanking.Of(model, Answers.Nothing.WithOutcome("c", "gone")).ProbabilityOf("a"), 1e-12);
+    }
+
+    [Fact]
+    public void What_was_told_or_looked_for_is_known()
+    {
+        Answers answers = RankingModels.Present("told") with { LookedFor = new HashSet<string> { "looked-for" } };
+
+        Assert.Equal([true, true, false], ((string[])["told", "looked-for", "other"]).Select(answers.Knows));
     }
 }

@@ -58,6 +58,18 @@ public sealed class ReadingTests
     public void Reading_near_a_limit_is_neither_good_nor_bad(double value, Verdict verdict) =>
         Assert.Equal(verdict, Guard.Judge(value, new(2.28, 2.72), 0.0145));
 
+    // Halves, which are exact: the guard band's own ends belong to it.
+    [Theory]
+    [InlineData(1.5, Verdict.TooClose)]
+    [InlineData(2.5, Verdict.Pass)]
+    [InlineData(3.5, Verdict.Pass)]
+    [InlineData(4.5, Verdict.TooClose)]
+    public void A_reading_on_the_edge_of_the_guard_band_is_not_out_of_limits(double value, Verdict verdict) =>
+        Assert.Equal(verdict, Guard.Judge(value, new(2, 4), 0.5));
+
+    [Fact]
+    public void A_meter_that_leaves_one_value_can_pass_it() => Assert.Equal(new Limits(2.5, 2.5), Guard.Acceptance(new(2, 3), 0.5));
+
     [Theory]
     [InlineData(0.3, Verdict.Pass)]
     [InlineData(-900, Verdict.Pass)]

@@ -97,6 +97,19 @@ public sealed class SensorTests
     public void Beta_alone_is_two_degrees_off_far_from_its_reference() => Assert.Equal(
         2.1, BetaThermistor.Through(Row("N", 25), Row("N", 100)).CelsiusAt(71668) + 20, 0.05);
 
+    // Source: table N; a curve through two rows has both, and half way between them in 1/T the geometric mean of their ohms.
+    [Fact]
+    public void Beta_gives_a_resistance_for_a_temperature()
+    {
+        BetaThermistor curve = BetaThermistor.Through(Row("N", 25), Row("N", 100));
+        double between = 2 / ((1 / 298.15) + (1 / 373.15)) - 273.15;
+
+        Assert.Equal(Row("N", 25).Value, curve.OhmsAt(25), 1e-9);
+        Assert.Equal(Row("N", 100).Value, curve.OhmsAt(100), 1e-9);
+        Assert.Equal(Math.Sqrt(Row("N", 25).Value * Row("N", 100).Value), curve.OhmsAt(between), 1e-6);
+        Assert.Equal(60, curve.CelsiusAt(curve.OhmsAt(60)), 1e-9);
+    }
+
     // Source: J. S. Steinhart, S. R. Hart 1968, Deep-Sea Res. 15:497-503, through the rows at 0, 40 and 100 degrees; errors
     // measured over the tables.
     [Theory]
@@ -151,6 +164,18 @@ public sealed class SensorTests
     public void Platinum_temperature_of_110_ohm_is_the_standards() =>
         Assert.Equal(25.6840, new PlatinumSensor(100).CelsiusAt(110), 6e-5);
 
+    // IEC 60751: from -200 to 850 degrees.
+    [Fact]
+    public void Platinum_ends_where_the_standard_does()
+    {
+        PlatinumSensor sensor = new(100);
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => sensor.OhmsAt(-200.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => sensor.OhmsAt(850.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => sensor.CelsiusAt(18.5));
+        Assert.Equal(-200, sensor.CelsiusAt(sensor.OhmsAt(-200)), 1e-8);
+    }
+
     // Source: table M; 2 degrees either way at 20 allow 2312 to 2711 ohm.
     [Fact]
     public void Uncertain_temperature_widens_the_limits()
@@ -173,9 +198,24 @@ public sealed class SensorTests
         Assert.Equal(new Limits(0.5, 9), table.At(11, 4));
     }
 
+    [Fact]
+    public void Uncertainty_is_not_negative()
+    {
+        LimitTable table = new([new(0, 1, 2), new(10, 0.5, 9)], TableScale.Linear);
+
+        Assert.Throws<ArgumentOutOfRangeException>(() => table.At(5, -1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Guard.Judge(1, new(0, 2), -0.1));
+    }
+
+    [Fact]
+    public void Value_without_a_logarithm_is_refused() =>
+        Assert.Throws<ArgumentException>(() => new ValueTable([new(5, 0), new(6, 1)], TableScale.LogOverInverseKelvin));
+
     [Theory]
     [InlineData(new double[] { }, TableScale.Linear)]
     [InlineData(new double[] { 5, 5 }, TableScale.Linear)]
+    [InlineData(new double[] { 5, 6, 6 }, TableScale.Linear)]
+    [InlineData(new double[] { -273.15, 5 }, TableScale.LogOverInverseKelvin)]
     [InlineData(new double[] { -300, 5 }, TableScale.LogOverInverseKelvin)]
     public void Table_that_cannot_be_read_is_refused(double[] keys, TableScale scale) =>
         Assert.Throws<ArgumentException>(() => new ValueTable(keys.Select(k => new TableRow(k, 1)), scale));

@@ -42,6 +42,19 @@ public sealed class TreeMoveTests
         Assert.Null(TreeMoves.Best(Chain("cbade"), Onward, (_, _) => true, (Causes, CostScale.MinutesOnly)));
 
     [Fact]
+    public void A_check_that_never_goes_on_stays_where_it_is()
+    {
+        SymptomTree chain = Chain("ab");
+        SymptomTree sure = chain with
+        {
+            Start = "sure",
+            Nodes = [.. chain.Nodes, new TreeStep("sure", "sure", new Effort(90), [], [new("yes", "found-a"), new("no", "a")])],
+        };
+
+        Assert.Equal(("b", "a"), TreeMoves.Best(sure, Onward, (_, _) => true, (Causes, CostScale.MinutesOnly)) is { } move ? (move.Check, move.Before) : default);
+    }
+
+    [Fact]
     public void A_check_that_two_steps_lead_to_stays_where_it_is()
     {
         SymptomTree chain = Chain("ab");
