@@ -4,6 +4,7 @@ using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Tests.Rows;
+using GuideGen.Testing;
 
 namespace GuideGen.Guide.Tests;
 
@@ -111,7 +112,7 @@ public sealed class HouseTests
     }
 
     /// <summary>What all rows find, each inspected anew.</summary>
-    static List<string> Everything() => [.. RowFile.All.Select(r => RowFile.Print(BaseGuide.Inspect(r.Overlay(LineEnding.All[0]))))];
+    static List<string> Everything() => [.. Tries.Some(RowFile.All).Select(r => RowFile.Print(BaseGuide.Inspect(r.Overlay(LineEnding.All[0]))))];
 
     static void AssertWords<T>(Func<T, string> word)
         where T : struct, Enum

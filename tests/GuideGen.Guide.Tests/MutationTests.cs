@@ -1,6 +1,7 @@
 using System.Text;
 using CsCheck;
 using GuideGen.Guide.Findings;
+using GuideGen.Testing;
 
 namespace GuideGen.Guide.Tests;
 
@@ -27,7 +28,7 @@ public sealed class MutationTests
             FindingFormatter.WriteText(TextWriter.Null, findings);
             return findings.All(f => f.Span.Start >= 0 && f.Span.Start + f.Span.Length <= f.Span.Source.Text.Length);
         },
-        iter: 300);
+        iter: Tries.Of(300));
 
     static string Mutate(string original, (double At, int Cut, string Put)[] changes)
     {

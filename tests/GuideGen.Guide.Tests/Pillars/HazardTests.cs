@@ -1,6 +1,7 @@
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Hazards;
 using GuideGen.Guide.Model;
+using GuideGen.Testing;
 
 namespace GuideGen.Guide.Tests.Pillars;
 
@@ -9,7 +10,7 @@ public sealed class HazardTests
 {
     public static TheoryData<HazardRow> Rows => new(HazardTable.Rows);
 
-    public static TheoryData<string, string> Cues => new(HazardTable.Rows.SelectMany(r => r.Cues.Select(c => (r.Slug, c))));
+    public static TheoryData<string, string> Cues => new(Tries.Some(HazardTable.Rows.SelectMany(r => r.Cues.Select(c => (r.Slug, c)))));
 
     public static TheoryData<string> Slugs => new(HazardBook.BuiltIn.Keys.Order(StringComparer.Ordinal));
 
@@ -61,7 +62,7 @@ public sealed class HazardTests
     [Theory, MemberData(nameof(Slugs))]
     public void Naming_a_hazard_by_any_of_its_words_meets_it(string slug)
     {
-        foreach (var word in HazardBook.BuiltIn[slug].MetBy)
+        foreach (var word in Tries.Some(HazardBook.BuiltIn[slug].MetBy))
         {
             Assert.DoesNotContain("hazard-unmet", Inspect($"Mind this: {word.Value}.", [slug], "Look.").Select(f => f.Rule.Id));
         }
@@ -74,7 +75,7 @@ public sealed class HazardTests
     public void Every_trigger_calls_for_its_hazard_in_the_singular_and_the_plural_with_the_weight_it_has(string slug)
     {
         var hazard = HazardBook.BuiltIn[slug];
-        foreach (var trigger in hazard.Triggers.Select(t => t.Value))
+        foreach (var trigger in Tries.Some(hazard.Triggers).Select(t => t.Value))
         {
             var called = Inspect("Take care.", [], $"Look at {trigger}.").Single(f => f.About == slug);
             Assert.Equal(hazard.IsGrave ? Severity.Error : Severity.Warning, called.Severity);
