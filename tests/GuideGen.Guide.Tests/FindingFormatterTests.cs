@@ -123,6 +123,13 @@ public sealed class FindingFormatterTests
             Annotations([finding], "docs/"));
     }
 
+    [Theory]
+    [InlineData(Severity.Error, "error")]
+    [InlineData(Severity.Warning, "warning")]
+    [InlineData(Severity.Note, "notice")]
+    public void An_annotation_is_of_the_kind_that_the_runners_know(Severity severity, string command) =>
+        Assert.StartsWith($"::{command} file=a.md,", Annotations([Rule.At(Place("‹a›"), "x").Weighing(severity)]), StringComparison.Ordinal);
+
     static string PublishedSchema()
     {
         using var reader = new StreamReader(typeof(FindingFormatterTests).Assembly.GetManifestResourceStream("sarif-2.1.0.json")!);

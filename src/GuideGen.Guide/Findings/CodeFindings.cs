@@ -13,7 +13,7 @@ public static class CodeFindings
     static string Question(string text)
     {
         var likely = text.Length == 0 ? "" : char.ToUpperInvariant(text[0]) + text[1..].ToUpperInvariant().Replace('O', '0').Replace('I', '1').Replace('L', '1').Replace(" ", "", StringComparison.Ordinal);
-        return TroubleCode.TryParse(likely, out var code) && likely == code.ToString() && !code.IsEmptySlot ? $" Write {code} if that is meant." : "";
+        return TroubleCode.TryParse(likely, out var code) && !code.IsEmptySlot ? $" Write {code} if that is meant." : "";
     }
 
     static string Objection(string text) => text switch

@@ -20,10 +20,9 @@ static class SourceExcerpt
         var from = span.From;
         var line = Printable.Line(span.Source.Line(from.Line));
         var place = Math.Min(from.Column - 1, line.Length);
-        var length = Math.Clamp(span.Length, 1, Math.Max(1, line.Length - place));
         var first = line.Length > Width ? Math.Clamp(place - Lead, 0, line.Length - Width) : 0;
         var shown = Cut(line, first);
-        var carets = new string('^', Math.Clamp(length, 1, Math.Max(1, shown.Length - (place - first))));
+        var carets = new string('^', Math.Clamp(span.Length, 1, Math.Max(1, shown.Length - (place - first))));
         return [shown, Margin(shown, place - first) + carets];
     }
 
