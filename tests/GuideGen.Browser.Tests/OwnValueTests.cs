@@ -24,6 +24,49 @@ public sealed class OwnValueTests(BrowserHouse house)
         visit.IsClean();
     }
 
+    // The air's pressure by the standard atmosphere (ISO 2533:1975): 101.3 kPa at the sea, 79.5 at 2,000 m, 70.1 at 3,000 m.
+    [Theory]
+    [InlineData("0", "", "verdict-pass")]
+    [InlineData("2000", "", "verdict-tooClose")]
+    [InlineData("3000", "", "verdict-tooHigh")]
+    [InlineData("3000", "101.3", "verdict-pass")]
+    public async Task An_absolute_pressure_is_judged_by_the_height_or_the_air_s_own(string altitude, string ambient, string verdict)
+    {
+        await using var visit = await house.Visit(BrowserHouse.FromFile);
+        await visit.Open("checks/boost-live-drive.html");
+        var form = visit.Page.Locator("form.judge").First;
+        Assert.False(await form.Locator(".judge-air").IsVisibleAsync());
+        await form.Locator("input[name=value]").FillAsync("2.30");
+        await form.Locator("select[name=shows]").SelectOptionAsync("absolute");
+        await form.Locator("input[name=altitude]").FillAsync(altitude);
+        await form.Locator("input[name=ambient]").FillAsync(ambient);
+
+        await form.Locator("." + verdict).WaitForAsync();
+        visit.IsClean();
+    }
+
+    // 68 °F are 20 °C, where the page allows 2.28 to 2.72 kilohms.
+    [Theory]
+    [InlineData("2.50", "68", "0", "verdict-pass")]
+    [InlineData("2.95", "68", "0", "verdict-tooHigh")]
+    [InlineData("2.95", "68", "4", "verdict-tooClose")]
+    [InlineData("2.10", "68", "0", "verdict-tooLow")]
+    [InlineData("2.50", "", "0", "verdict-needKey")]
+    public async Task A_resistance_is_judged_by_the_temperature_and_how_well_it_is_known(string value, string key, string doubt, string verdict)
+    {
+        await using var visit = await house.Visit(BrowserHouse.FromFile);
+        await visit.Open("checks/temperature-sensor-resistance.html");
+        var form = visit.Page.Locator("form.judge").First;
+        await form.Locator("select[name=unit]").SelectOptionAsync("kohm");
+        await form.Locator("select[name=keyUnit]").SelectOptionAsync("degF");
+        await form.Locator("input[name=key]").FillAsync(key);
+        await form.Locator("input[name=keyDoubt]").FillAsync(doubt);
+        await form.Locator("input[name=value]").FillAsync(value);
+
+        await form.Locator("." + verdict).WaitForAsync();
+        visit.IsClean();
+    }
+
     [Fact]
     public async Task A_sensors_value_is_marked_on_its_curve()
     {
