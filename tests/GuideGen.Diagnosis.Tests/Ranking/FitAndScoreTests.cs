@@ -290,6 +290,10 @@ public sealed class FitAndScoreTests
             Assert.All(Enumerable.Range(0, 11).Where(k => 1 << k > chosen), k => Assert.True(Score(1 << k) < Score(chosen)));
         });
 
+    [Fact]
+    public void What_nobody_looked_for_says_nothing_of_what_a_word_is_worth() => Assert.Equal(
+        1024, FitBasis.Of(Authored, CaseCounts.Of(Authored, [Case("hose", RankingModels.Present("whistle")), Case("hose", RankingModels.Present("whistle"))])).Worth);
+
     // What is looked for is told either way, and of something else no author has a word: neither says what owners are wont to tell.
     [Fact]
     public void Habit_counts_neither_what_was_looked_for_nor_something_else()
@@ -336,9 +340,9 @@ public sealed class FitAndScoreTests
             .. Enumerable.Range(0, 3).Select(_ => Case("sensor", Answers.Nothing)), Case("pump", Answers.Nothing),
             Case("hose", RankingModels.Present("code")), Case("hose", Answers.Nothing), Case("mice", Answers.Nothing.With("code", false)),
         ];
-        ReportHabit habit = new(0.9, 0.9);
+        ReportHabit habit = new(0.9, 0.3); // unlike each other, or silence would say nothing
 
-        LikelihoodRow fitted = Fit(authored, 1024, cases).Findings[0].Likelihoods;
+        LikelihoodRow fitted = ModelFit.Of(authored, CaseCounts.Of(authored, cases), new(1024, habit)).Findings[0].Likelihoods;
 
         double pooled = habit.Shift(0.1, 4, new(Present: 1, Absent: 2, Silent: 4));
         Assert.Equal(habit.Shift(pooled, 4, new(1, 2, 3)), fitted[1], 1e-12);
@@ -442,7 +446,8 @@ public sealed class FitAndScoreTests
 
     static SolvedCase Told(int cause, bool looks, bool present, int outcome)
     {
-        Answers answers = looks ? Answers.Nothing.With("whistle", present) : Answers.Nothing;
+        // Who did not look tells of what was there, and that is no evidence of how often it is.
+        Answers answers = looks || present ? Answers.Nothing.With("whistle", present) : Answers.Nothing;
         answers = outcome == 0 ? answers : answers.WithOutcome("pressure", outcome == 1 ? "leak" : "holds");
         return Case(cause == 2 ? "mice" : Authored.Hypotheses[cause].Id, answers, looks ? ["whistle"] : []);
     }

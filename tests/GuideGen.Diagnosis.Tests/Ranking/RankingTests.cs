@@ -147,14 +147,14 @@ public sealed class RankingTests
         Assert.Equal([0.0], ranking.Causes[0].Weights.Select(w => w.Log10));
     }
 
-    // A thousand signs that are all but impossible whatever the cause: their product is far below the smallest number there is.
+    // A thousand signs of which half speak for each: the products are beyond the greatest and the smallest number there is.
     [Fact]
-    public void Ever_so_many_unlikely_findings_leave_probabilities()
+    public void Ever_so_many_findings_leave_probabilities()
     {
         RankingModel model = RankingModels.Make(
-            [("a", 1)], 1, [.. Enumerable.Range(0, 1000).Select(i => ($"f{i}", (double[])(i == 0 ? [0.01, 0.005] : [0.005, 0.005])))]);
+            [("a", 1)], 1, [("f0", [0.01, 0.005]), .. Enumerable.Range(1, 1000).Select(i => ($"f{i}", (double[])(i % 2 == 0 ? [0.9, 0.005] : [0.005, 0.9])))]);
 
-        CauseRanking ranking = CauseRanking.Of(model, RankingModels.Present([.. Enumerable.Range(0, 1000).Select(i => $"f{i}")]));
+        CauseRanking ranking = CauseRanking.Of(model, RankingModels.Present([.. Enumerable.Range(0, 1001).Select(i => $"f{i}")]));
 
         Assert.Equal(2.0 / 3, ranking.ProbabilityOf("a"), 1e-9);
     }
