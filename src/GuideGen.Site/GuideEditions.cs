@@ -26,10 +26,11 @@ public sealed record GuideEditions(ImmutableArray<GuideEdition> All)
 
     /// <param name="theme">The built-in look; the guide may bring pieces of its own.</param>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
-    public static GuideEditions Read(IGuideFiles files, ThemeFiles theme, DateOnly? today = null)
+    /// <param name="memory">Of earlier readings of the guide; null if it is read once.</param>
+    public static GuideEditions Read(IGuideFiles files, ThemeFiles theme, DateOnly? today = null, ReadingMemory? memory = null)
     {
-        var first = GuideReading.Of(GuideLoader.Load(files), today);
-        var others = first.HasErrors ? [] : first.Guide.Editions.Skip(1).Select(language => GuideReading.In(language, files, today));
+        var first = GuideReading.Of(GuideLoader.Load(files, memory), today);
+        var others = first.HasErrors ? [] : first.Guide.Editions.Skip(1).Select(language => GuideReading.In(language, files, today, memory));
         return new GuideEditions([.. others.Prepend(first).Select(r => new GuideEdition(r, GuideTheme.Of(theme, r.Guide)))]);
     }
 

@@ -35,10 +35,11 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
 
     /// <summary>Another edition of a guide that has no errors in its first one.</summary>
     /// <param name="language">Language tag (BCP 47), one of those that the settings list.</param>
+    /// <param name="memory">As the first edition was read with.</param>
     /// <returns>With the findings in translated files only.</returns>
-    public static GuideReading In(string language, IGuideFiles files, DateOnly? today = null)
+    public static GuideReading In(string language, IGuideFiles files, DateOnly? today = null, ReadingMemory? memory = null)
     {
-        var read = Of(GuideLoader.LoadIn(files, language), today);
+        var read = Of(GuideLoader.LoadIn(files, language, memory), today);
         return read with { Findings = [.. read.Findings.Where(f => Translation.TryParse(f.Span.Path, out var own) && own.Language == language)] };
     }
 }

@@ -22,6 +22,7 @@ public sealed class GuideLoader
     internal const string TermsFile = "content/terms.yml";
 
     readonly IGuideFiles files;
+    readonly ReadingMemory? memory;
     readonly FindingList findings = new();
     readonly List<Reference> references = [];
     readonly FileSorting sorting;
@@ -31,17 +32,19 @@ public sealed class GuideLoader
     string language = "en";
 
     /// <param name="edition">Language tag of the edition to read; null for the first.</param>
-    GuideLoader(IGuideFiles files, string? edition)
+    GuideLoader(IGuideFiles files, string? edition, ReadingMemory? memory)
     {
-        (this.files, this.edition) = (files, edition);
+        (this.files, this.edition, this.memory) = (files, edition, memory);
         sorting = FileSorting.Of(files.Paths, findings);
         translations = sorting.Translations.Where(t => t.Language == edition).ToFrozenDictionary(t => t.Of, t => t.Path);
     }
 
     /// <summary>Never throws for what an author wrote: whatever is wrong becomes a finding, and the rest is read.</summary>
-    public static LoadedGuide Load(IGuideFiles files)
+    /// <param name="memory">Of earlier readings of the guide; null if it is read once.</param>
+    public static LoadedGuide Load(IGuideFiles files, ReadingMemory? memory = null)
     {
-        var loader = new GuideLoader(files, null);
+        memory?.Turn();
+        var loader = new GuideLoader(files, null, memory);
         var guide = loader.LoadGuide();
         loader.findings.AddRange(files.LeftOut.Select(OfLeftOut));
         loader.findings.AddRange(TranslationFindings.Of(loader.sorting, guide.Settings));
@@ -57,9 +60,10 @@ public sealed class GuideLoader
     /// <summary>The guide as its edition in another language has it: translated files say their words in it, all others stand as they are.</summary>
     /// <param name="language">Language tag (BCP 47), one of those that the settings list.</param>
     /// <returns>With the findings in translated files only; the others are those of the first edition.</returns>
-    public static LoadedGuide LoadIn(IGuideFiles files, string language)
+    /// <param name="memory">As the first edition was read with.</param>
+    public static LoadedGuide LoadIn(IGuideFiles files, string language, ReadingMemory? memory = null)
     {
-        var loader = new GuideLoader(files, language);
+        var loader = new GuideLoader(files, language, memory);
         var guide = loader.LoadGuide();
         return new LoadedGuide(guide, [.. loader.findings.ToSorted().Where(f => loader.translations.Values.Contains(f.Span.Path))]);
     }
@@ -105,16 +109,25 @@ public sealed class GuideLoader
     /// <summary>Reads the files of a kind side by side; what they yield is put together in the order of their paths.</summary>
     ImmutableArray<T> LoadAll<T>(ContentKind kind, Shape<T> shape)
     {
-        var read = SideBySide.Map([.. sorting.FilesOf(kind)], file =>
+        var read = SideBySide.Map([.. sorting.FilesOf(kind)], file => Recalled(file.Path, from =>
         {
-            var reading = ReadingOf(file.Path);
+            var reading = ReadingOf(from, file.Path);
             var isRead = NameKinds.Ending(kind) == ".md"
                 ? reading.TryReadPage(kind, file.Slug, shape, out var value)
                 : reading.TryReadStructure(kind, file.Slug, shape, out value);
             return (reading, isRead, value);
-        });
+        }));
         foreach (var (reading, _, _) in read) Keep(reading);
         return [.. read.Where(r => r.isRead).Select(r => r.value)];
+    }
+
+    /// <summary>The result of an earlier reading, where nothing that it rests on is different.</summary>
+    T Recalled<T>(string path, Func<IGuideFiles, T> read)
+        where T : notnull
+    {
+        if (memory is null) return read(files);
+        string[] paths = translations.GetValueOrDefault(path) is { } translation ? [path, translation] : [path];
+        return memory.Recall(files, paths, $"{language} {edition} {allowsHtml}", read);
     }
 
     T LoadOne<T>(string path, Shape<T> shape, T fallback, bool isRequired)
@@ -125,25 +138,25 @@ public sealed class GuideLoader
             return fallback;
         }
 
-        var reading = ReadingOf(path);
+        var reading = ReadingOf(files, path);
         var isRead = reading.TryReadStructure(null, Path.GetFileNameWithoutExtension(path), shape, out var value);
         Keep(reading);
         return isRead ? value : fallback;
     }
 
-    FileReading ReadingOf(string path)
+    FileReading ReadingOf(IGuideFiles from, string path)
     {
         var translation = translations.GetValueOrDefault(path);
-        return new FileReading(files, path) { AllowsHtml = allowsHtml, Translation = translation, Language = translation is null ? language : edition! };
+        return new FileReading(from, path) { AllowsHtml = allowsHtml, Translation = translation, Language = translation is null ? language : edition! };
     }
 
     FrozenDictionary<string, Picture> ReadPictures()
     {
-        var read = SideBySide.Map([.. sorting.Assets], asset =>
+        var read = SideBySide.Map([.. sorting.Assets], asset => Recalled(LinkTable.PathOfAsset(asset), from =>
         {
             var found = new FindingList();
-            return (Asset: asset, Picture: PictureReader.Read(files, LinkTable.PathOfAsset(asset), found), Found: found);
-        });
+            return (Asset: asset, Picture: PictureReader.Read(from, LinkTable.PathOfAsset(asset), found), Found: found);
+        }));
         foreach (var (_, _, found) in read) findings.AddRange(found.ToSorted());
         return read.Where(r => r.Picture is not null).ToFrozenDictionary(r => r.Asset, r => r.Picture!);
     }

@@ -28,6 +28,7 @@ public sealed class PreviewServer : IAsyncDisposable
     readonly CancellationTokenSource closing = new();
     readonly Task loop;
     readonly Lock rebuilding = new();
+    readonly ReadingMemory memory = new();
     volatile PreviewSite site = PreviewSite.None;
 
     PreviewServer(HttpListener listener, int port, Func<IGuideFiles> open, ThemeFiles theme, DateOnly? today)
@@ -77,7 +78,7 @@ public sealed class PreviewServer : IAsyncDisposable
     {
         lock (rebuilding)
         {
-            site = site.Next(open(), theme, today);
+            site = site.Next(open(), theme, memory, today);
             events.Tell(answers.News());
             return site.Findings;
         }

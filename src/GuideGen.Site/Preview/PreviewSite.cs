@@ -15,10 +15,11 @@ sealed record PreviewSite(int Version, ImmutableArray<Finding> Findings, bool Is
     public static PreviewSite None { get; } = new(0, [], false, null, WordLayers.InEnglish(ThemeFiles.BuiltIn));
 
     /// <summary>Reads the guide anew. Never throws for what an author wrote.</summary>
+    /// <param name="memory">Of the readings before.</param>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
-    public PreviewSite Next(IGuideFiles files, ThemeFiles theme, DateOnly? today)
+    public PreviewSite Next(IGuideFiles files, ThemeFiles theme, ReadingMemory memory, DateOnly? today)
     {
-        var guide = GuideEditions.Read(files, theme, today);
+        var guide = GuideEditions.Read(files, theme, today, memory);
         return new PreviewSite(Version + 1, guide.Findings, !guide.HasErrors, guide.HasErrors ? Files : PreviewFiles.Of(guide.Draw(files)), guide.First.Look.Theme.Words);
     }
 }
