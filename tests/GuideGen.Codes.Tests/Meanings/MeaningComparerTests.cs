@@ -53,6 +53,19 @@ public sealed class MeaningComparerTests
     [InlineData("P2002", "Particulate filter lets soot through")]
     public void Other_words_and_causes_are_no_contradiction(string code, string text) => Assert.Null(Contradiction(code, text));
 
+    [Theory]
+    [InlineData("B0002", "Passenger's frontal airbag, stage 2", "passenger")]
+    [InlineData("B0010", "Driver's frontal airbag, stage 1", "driver")]
+    [InlineData("B0020", "Side airbag on the right", "right")]
+    [InlineData("B0028", "Side airbag on the left", "left")]
+    [InlineData("C0035", "Rear wheel speed sensor", "rear")]
+    [InlineData("B0002", "Driver's and passenger's airbags", null)]
+    [InlineData("B0010", "Driver's and passenger's airbags", null)]
+    [InlineData("B0010", "Frontal airbag, stage 1", null)]
+    [InlineData("C0035", "Front and rear wheel speed sensors", null)]
+    public void Another_place_than_the_standard_s_is_named_unless_both_are(string code, string text, string? author) =>
+        Assert.Equal(author, Contradiction(code, text)?.Author);
+
     /// <summary>The text of the open list is the entry in other words; source: Data/generic-codes.tsv.</summary>
     [Fact]
     public void The_open_list_contradicts_none_of_its_own_codes() =>
