@@ -5,6 +5,7 @@ using GuideGen.Benchmarks.Pages;
 using GuideGen.Benchmarks.Reading;
 using GuideGen.Benchmarks.Search;
 using GuideGen.Benchmarks.Trees;
+using GuideGen.Benchmarks.Units;
 
 if (args is [CompileBenchmark.ChildMark, var guide, var site])
 {
@@ -38,10 +39,12 @@ var benchmarks = new Dictionary<string, Func<TextWriter, Task>>
     ["evidence"] = EvidenceBenchmark.Run,
     ["look-up"] = LookUpBenchmark.Run,
     ["pages"] = PageBenchmark.Run,
+    ["preview"] = PreviewBenchmark.Run,
     ["reading"] = ReadingBenchmark.Run,
     ["search"] = SearchBenchmark.Run,
     ["search-browser"] = SearchBenchmark.RunBrowser,
     ["trees"] = TreeBenchmark.Run,
+    ["units"] = UnitBenchmark.Run,
 };
 
 if (args.Length != 1 || !benchmarks.TryGetValue(args[0], out var benchmark))
