@@ -18,11 +18,12 @@ static class UnitBenchmark
         {
             var config = ManualConfig.CreateEmpty()
                 .AddColumnProvider(DefaultColumnProviders.Instance)
+                .AddLogger(NullLogger.Instance)
                 .AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance))
                 .WithArtifactsPath(work.FullName);
             var summary = BenchmarkRunner.Run<HotUnits>(config);
             var table = new AccumulationLogger();
-            MarkdownExporter.GitHub.ExportToLog(summary, table);
+            MarkdownExporter.Console.ExportToLog(summary, table);
             output.WriteLine(table.GetLog());
         }
         finally
