@@ -12,7 +12,7 @@ public sealed record ShippedPackage(string Name, string Version, string Licence,
     const string Prefix = "packages/";
 
     /// <summary>The packages that the build of an assembly took in, in order of their names.</summary>
-    /// <param name="assembly">Built with <c>build/Licences.targets</c>.</param>
+    /// <param name="assembly">Built with <c>src/Licences.targets</c>.</param>
     public static ImmutableArray<ShippedPackage> Of(Assembly assembly) =>
     [
         .. assembly.GetManifestResourceNames()
