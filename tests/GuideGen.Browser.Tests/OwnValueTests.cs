@@ -13,8 +13,7 @@ public sealed class OwnValueTests(BrowserHouse house)
     [InlineData("1,300", "bar", "verdict-number")]
     public async Task A_pressure_passes_fails_or_is_too_close(string value, string unit, string verdict)
     {
-        await using var visit = await house.Visit(BrowserHouse.FromFile);
-        await visit.Open("checks/boost-live-drive.html");
+        await using var visit = await Open("boost-live-drive");
         var form = visit.Page.Locator("form.judge").First;
         await form.Locator("select[name=unit]").SelectOptionAsync(unit);
         await form.Locator("input[name=value]").FillAsync(value);
@@ -32,8 +31,7 @@ public sealed class OwnValueTests(BrowserHouse house)
     [InlineData("3000", "101.3", "verdict-pass")]
     public async Task An_absolute_pressure_is_judged_by_the_height_or_the_air_s_own(string altitude, string ambient, string verdict)
     {
-        await using var visit = await house.Visit(BrowserHouse.FromFile);
-        await visit.Open("checks/boost-live-drive.html");
+        await using var visit = await Open("boost-live-drive");
         var form = visit.Page.Locator("form.judge").First;
         Assert.False(await form.Locator(".judge-air").IsVisibleAsync());
         await form.Locator("input[name=value]").FillAsync("2.30");
@@ -54,8 +52,7 @@ public sealed class OwnValueTests(BrowserHouse house)
     [InlineData("2.50", "", "0", "verdict-needKey")]
     public async Task A_resistance_is_judged_by_the_temperature_and_how_well_it_is_known(string value, string key, string doubt, string verdict)
     {
-        await using var visit = await house.Visit(BrowserHouse.FromFile);
-        await visit.Open("checks/temperature-sensor-resistance.html");
+        await using var visit = await Open("temperature-sensor-resistance");
         var form = visit.Page.Locator("form.judge").First;
         await form.Locator("select[name=unit]").SelectOptionAsync("kohm");
         await form.Locator("select[name=keyUnit]").SelectOptionAsync("degF");
@@ -99,5 +96,12 @@ public sealed class OwnValueTests(BrowserHouse house)
         await visit.Page.Locator(".money-form input[name=chance]").FillAsync("lots");
         await Assertions.Expect(visit.Page.Locator(".money-said")).ToContainTextAsync("number");
         visit.IsClean();
+    }
+
+    async Task<Visit> Open(string check)
+    {
+        var visit = await house.Visit(BrowserHouse.FromFile);
+        await visit.Open($"checks/{check}.html");
+        return visit;
     }
 }
