@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Text;
 using GuideGen.Site.Pictures;
 using GuideGen.Site.Planning;
 using GuideGen.Site.Rendering;
@@ -22,22 +23,36 @@ public sealed record GuideEditions(ImmutableArray<GuideEdition> All)
     /// <summary>What concerns every edition is found once.</summary>
     public ImmutableArray<Finding> Findings { get; } = FindingList.Sort(All.SelectMany(e => e.Reading.Findings.Concat(e.Look.Findings)).Distinct());
 
+    /// <summary>Of all editions together: each has the same pages as the others.</summary>
+    Digest Frame
+    {
+        get
+        {
+            using var all = new Digester();
+            foreach (var edition in All) all.Add(edition.Reading.Guide.Frame);
+            return all.Take();
+        }
+    }
+
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 
     /// <param name="theme">The built-in look; the guide may bring pieces of its own.</param>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
     /// <param name="memory">Of earlier readings of the guide; null if it is read once.</param>
-    public static GuideEditions Read(IGuideFiles files, ThemeFiles theme, DateOnly? today = null, ReadingMemory? memory = null)
+    public static GuideEditions Read(IGuideFiles files, ThemeFiles theme, DateOnly? today = null, GuideMemory? memory = null)
     {
-        var first = GuideReading.Of(GuideLoader.Load(files, memory), today);
+        memory ??= GuideMemory.None;
+        var first = GuideReading.Of(GuideLoader.Load(files, memory), today, memory);
         var others = first.HasErrors ? [] : first.Guide.Editions.Skip(1).Select(language => GuideReading.In(language, files, today, memory));
-        return new GuideEditions([.. others.Prepend(first).Select(r => new GuideEdition(r, GuideTheme.Of(theme, r.Guide)))]);
+        return new GuideEditions([.. others.Prepend(first).Select(r => new GuideEdition(r, memory.Recall("look", GuideTheme.BasisOf(r.Guide), () => GuideTheme.Of(theme, r.Guide))))]);
     }
 
     /// <summary>The whole site, ready to be drawn.</summary>
-    public EditionFiles Draw(IGuideFiles files)
+    /// <param name="memory">Of earlier readings of the guide; null if it is read once.</param>
+    public EditionFiles Draw(IGuideFiles files, GuideMemory? memory = null)
     {
-        var plans = SitePlan.Make([.. All.Select(e => (e.Reading.Guide, e.Reading.Weights!))]);
+        var made = (memory ?? GuideMemory.None).Recall("plans", Frame, () => SitePlan.Make([.. All.Select(e => (e.Reading.Guide, e.Reading.Weights!))]));
+        ImmutableArray<SitePlan> plans = [.. made.Zip(All, (plan, edition) => plan.For(edition.Reading.Guide))];
         return new EditionFiles([.. All.Select((e, i) => new SiteRenderer(plans[i], e.Look.Theme))], files);
     }
 }

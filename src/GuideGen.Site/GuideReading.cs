@@ -19,27 +19,31 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
-    public static GuideReading Of(LoadedGuide loaded, DateOnly? today = null)
+    /// <param name="memory">Of earlier readings of the guide; null if it is read once.</param>
+    public static GuideReading Of(LoadedGuide loaded, DateOnly? today = null, GuideMemory? memory = null)
     {
-        var apartFromTrees = GuideInspector.InspectAllButTrees(loaded.Guide, today);
+        memory ??= GuideMemory.None;
+        var guide = loaded.Guide;
+        var apartFromTrees = GuideInspector.InspectAllButTrees(guide, today, memory);
         // Beside the rules for trees, of which the weights know nothing.
-        var weighing = loaded.Findings.Concat(apartFromTrees).Any(f => f.Severity == Severity.Error) ? null : Task.Run(() => GuideWeights.Of(loaded.Guide));
-        var written = new GuideReading(loaded.Guide, GuideInspector.WithTrees(loaded, apartFromTrees));
+        var weighing = loaded.Findings.Concat(apartFromTrees).Any(f => f.Severity == Severity.Error) ? null : Task.Run(WeightsOf);
+        var written = new GuideReading(guide, GuideInspector.WithTrees(loaded, apartFromTrees, memory));
         if (written.HasErrors) return written;
-        var weights = weighing?.GetAwaiter().GetResult() ?? GuideWeights.Of(loaded.Guide);
-        var built = ComputedTrees.Fill(loaded.Guide, weights);
-        return built == loaded.Guide
-            ? written with { Weights = weights }
-            : new GuideReading(built, GuideInspector.WithTrees(loaded with { Guide = built }, apartFromTrees)) { Weights = weights };
+        var weights = weighing?.GetAwaiter().GetResult() ?? WeightsOf();
+        if (!guide.Trees.All.Any(t => t.IsUnbuilt)) return written with { Weights = weights };
+        var built = guide with { Trees = memory.Recall("trees", guide.Frame, () => ComputedTrees.Fill(guide, weights).Trees) };
+        return new GuideReading(built, GuideInspector.WithTrees(loaded with { Guide = built }, apartFromTrees, memory)) { Weights = weights };
+
+        GuideWeights WeightsOf() => memory.Recall("weights", guide.Frame, () => GuideWeights.Of(guide));
     }
 
     /// <summary>Another edition of a guide that has no errors in its first one.</summary>
     /// <param name="language">Language tag (BCP 47), one of those that the settings list.</param>
     /// <param name="memory">As the first edition was read with.</param>
     /// <returns>With the findings in translated files only.</returns>
-    public static GuideReading In(string language, IGuideFiles files, DateOnly? today = null, ReadingMemory? memory = null)
+    public static GuideReading In(string language, IGuideFiles files, DateOnly? today = null, GuideMemory? memory = null)
     {
-        var read = Of(GuideLoader.LoadIn(files, language, memory), today);
+        var read = Of(GuideLoader.LoadIn(files, language, memory), today, memory);
         return read with { Findings = [.. read.Findings.Where(f => Translation.TryParse(f.Span.Path, out var own) && own.Language == language)] };
     }
 }

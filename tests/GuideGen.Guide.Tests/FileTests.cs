@@ -1,6 +1,7 @@
 using System.Text;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
+using GuideGen.Testing;
 
 namespace GuideGen.Guide.Tests;
 
@@ -103,6 +104,49 @@ public sealed class FileTests
         {
             Directory.Delete(folder, recursive: true);
         }
+    }
+
+    [Fact]
+    public void A_file_has_a_stamp_once_it_was_left_alone_for_a_moment()
+    {
+        using var temp = new TempFolder();
+        temp.Write("site-config.yml", "title: x");
+        temp.Write("content/vehicle.yml", "name: x");
+        var now = new DateTimeOffset(2026, 6, 1, 12, 0, 0, TimeSpan.Zero);
+        File.SetLastWriteTimeUtc(temp.PathTo("site-config.yml"), now.UtcDateTime.AddSeconds(-1));
+        File.SetLastWriteTimeUtc(temp.PathTo("content/vehicle.yml"), now.UtcDateTime.AddSeconds(-3));
+
+        var files = new FolderFiles(temp.PathTo(), new SetClock(now));
+
+        Assert.Null(files.StampOf("site-config.yml"));
+        Assert.Equal(new FileStamp(7, now.UtcDateTime.AddSeconds(-3).Ticks), files.StampOf("content/vehicle.yml"));
+        Assert.Null(new FolderFiles(temp.PathTo()).StampOf("content/vehicle.yml"));
+    }
+
+    [Fact]
+    public void A_file_with_the_stamp_of_before_is_not_even_opened()
+    {
+        using var temp = new TempFolder();
+        foreach (var (path, content) in BaseGuide.Files()) File.WriteAllBytes(temp.Write(path, ""), content);
+        var settled = new SetClock(DateTimeOffset.UtcNow.AddMinutes(1));
+        GuideMemory memory = new();
+        GuideLoader.Load(new FolderFiles(temp.PathTo(), settled), memory);
+        var part = temp.PathTo("content", "parts", "hose.md");
+        var written = File.GetLastWriteTimeUtc(part);
+
+        File.WriteAllText(part, File.ReadAllText(part).Replace("clip", "edge", StringComparison.Ordinal));
+        File.SetLastWriteTimeUtc(part, written);
+        var unseen = GuideLoader.Load(new FolderFiles(temp.PathTo(), settled), memory);
+        File.SetLastWriteTimeUtc(part, written.AddSeconds(1));
+        var seen = GuideLoader.Load(new FolderFiles(temp.PathTo(), settled), memory);
+
+        Assert.DoesNotContain("the edge", unseen.Guide.Parts.Find("hose")!.Origin.Source.Text, StringComparison.Ordinal);
+        Assert.Contains("the edge", seen.Guide.Parts.Find("hose")!.Origin.Source.Text, StringComparison.Ordinal);
+    }
+
+    sealed class SetClock(DateTimeOffset now) : TimeProvider
+    {
+        public override DateTimeOffset GetUtcNow() => now;
     }
 
     static byte[] Latin1(string text) =>

@@ -7,13 +7,14 @@ using GuideGen.Guide.Text;
 namespace GuideGen.Guide.Inspection;
 
 /// <summary>Codes in running text are possible codes, have a meaning, and are spelt so that they can be found and linked.</summary>
-sealed class CodeTextInspection : IInspection
+sealed class CodeTextInspection : IInspection, IPageInspection
 {
-    public IEnumerable<Finding> Inspect(GuideContent guide)
-    {
-        var bodies = from e in guide.Entries from r in e.Origin.Body.Runs select e.Origin.Source.Span(r.Start, r.Length);
-        return CodeUses.Sentences(guide).Select(s => s.Span).Concat(bodies).SelectMany(s => Inspect(guide, s));
-    }
+    /// <summary>In the sentences of front matter, trees and cases.</summary>
+    public IEnumerable<Finding> Inspect(GuideContent guide) => CodeUses.Sentences(guide).SelectMany(s => Inspect(guide, s.Span));
+
+    /// <summary>In the text of a page.</summary>
+    public Func<IGuideEntry, IEnumerable<Finding>> For(GuideContent guide) =>
+        entry => entry.Origin.Body.Runs.SelectMany(r => Inspect(guide, entry.Origin.Source.Span(r.Start, r.Length)));
 
     static IEnumerable<Finding> Inspect(GuideContent guide, SourceSpan text)
     {

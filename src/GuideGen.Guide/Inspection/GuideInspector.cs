@@ -1,34 +1,41 @@
 using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
+using GuideGen.Guide.Links;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Text;
 
 namespace GuideGen.Guide.Inspection;
 
 /// <summary>The second stage: everything that is wrong with a guide. Nothing else decides that.</summary>
 public static class GuideInspector
 {
-    // What takes longest begins first, so that nobody waits for it in the end.
-    static readonly ImmutableArray<IInspection> AllButTrees =
+    static readonly CodeTextInspection CodeText = new();
+
+    static readonly ImmutableArray<IInspection> OfFrame =
     [
-        new SimilarPagesInspection(),
-        new PartSpellingInspection(),
+        CodeText,
         new NameInspection(),
         new CodeInspection(),
         new CodeMeaningInspection(),
-        new CodeTextInspection(),
-        new SectionInspection(),
-        new SafetyInspection(),
-        new HazardTextInspection(),
-        new LinkInspection(),
         new SameSignalInspection(),
         new FormerAddressInspection(),
-        new HtmlInspection(),
         new CaseDuplicateInspection(),
         new CaseAgainstFaultInspection(),
         new CasePrivacyInspection(),
         new CaseLevelInspection(),
         new PartCircleInspection(),
+    ];
+
+    static readonly ImmutableArray<IPageInspection> OfPages =
+    [
+        new PartSpellingInspection(),
+        CodeText,
+        new SectionInspection(),
+        new SafetyInspection(),
+        new HazardTextInspection(),
+        new LinkInspection(),
+        new HtmlInspection(),
     ];
 
     /// <summary>What has more to look at once the tool has built the trees that it is to build.</summary>
@@ -43,22 +50,70 @@ public static class GuideInspector
 
     /// <returns>What was found while loading and inspecting, without what authors dismissed, in the order of a reader.</returns>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
-    public static ImmutableArray<Finding> Inspect(LoadedGuide loaded, DateOnly? today = null) => WithTrees(loaded, InspectAllButTrees(loaded.Guide, today));
+    /// <param name="memory">Of earlier inspections of the guide; null if it is inspected once.</param>
+    public static ImmutableArray<Finding> Inspect(LoadedGuide loaded, DateOnly? today = null, GuideMemory? memory = null) =>
+        WithTrees(loaded, InspectAllButTrees(loaded.Guide, today, memory), memory);
 
     /// <summary>The part of an inspection that stays true when the tool builds trees.</summary>
-    public static ImmutableArray<Finding> InspectAllButTrees(GuideContent guide, DateOnly? today) =>
-        Run(AllButTrees.AddRange(new CaseDateInspection(today), new ReviewInspection(today)), guide);
+    /// <param name="memory">Of earlier inspections of the guide; null if it is inspected once.</param>
+    public static ImmutableArray<Finding> InspectAllButTrees(GuideContent guide, DateOnly? today, GuideMemory? memory = null)
+    {
+        memory ??= GuideMemory.None;
+        // What takes longest begins first, so that nobody waits for it in the end.
+        ImmutableArray<Func<IEnumerable<Finding>>> parts = [() => SimilarPages.In(guide, memory), () => InspectPages(guide, memory), () => InspectFrame(guide, today, memory)];
+        return [.. SideBySide.Map(parts, p => p()).SelectMany(f => f)];
+    }
 
     /// <summary>The whole inspection.</summary>
     /// <param name="apartFromTrees">From <see cref="InspectAllButTrees"/>, of the same guide with or without the built trees.</param>
-    public static ImmutableArray<Finding> WithTrees(LoadedGuide loaded, ImmutableArray<Finding> apartFromTrees)
+    /// <param name="memory">Of earlier inspections of the guide; null if it is inspected once.</param>
+    public static ImmutableArray<Finding> WithTrees(LoadedGuide loaded, ImmutableArray<Finding> apartFromTrees, GuideMemory? memory = null)
     {
-        var found = apartFromTrees.AddRange(Run(OfTrees, loaded.Guide));
+        var what = loaded.Guide.Trees.All.Any(t => t.IsUnbuilt) ? "rules of trees to build" : "rules of trees";
+        var ofTrees = (memory ?? GuideMemory.None).Recall(what, loaded.Guide.Frame, () => Run(OfTrees, loaded.Guide));
+        var found = apartFromTrees.AddRange(Placed(ofTrees, loaded.Guide));
         return FindingList.Sort(Weighting.Apply(loaded.Guide, Blanks.Apply(WithoutHearsay([.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)]))));
+    }
+
+    static IEnumerable<Finding> InspectFrame(GuideContent guide, DateOnly? today, GuideMemory memory) =>
+        Placed(memory.Recall($"rules on {today:O}", guide.Frame, () => Run([.. OfFrame, new CaseDateInspection(today), new ReviewInspection(today)], guide)), guide);
+
+    static IEnumerable<Finding> InspectPages(GuideContent guide, GuideMemory memory)
+    {
+        var looks = new Lazy<ImmutableArray<Func<IGuideEntry, IEnumerable<Finding>>>>(() => [.. OfPages.Select(i => i.For(guide))]);
+        var basis = BasisOfPages(guide);
+        return SideBySide.Map([.. guide.Entries], e => memory.Recall("rules", basis, e.Origin.Whole, () => looks.Value.SelectMany(look => look(e)).ToImmutableArray()))
+            .SelectMany(f => f);
+    }
+
+    /// <summary>
+    /// Of all that the inspections of single pages look at apart from the page. It is less than the frame, so that a code more or a better
+    /// summary on one page does not let all others be looked at again.
+    /// </summary>
+    internal static Digest BasisOfPages(GuideContent guide)
+    {
+        using var basis = new Digester();
+        basis.Add(guide.Common);
+        foreach (var entry in guide.Entries)
+        {
+            basis.Add(entry.Name.Value);
+            foreach (var anchor in LinkTable.AnchorsOf(entry)) basis.Add(anchor);
+        }
+
+        foreach (var other in guide.Parts.All.SelectMany(p => p.Also)) basis.Add(other.Value);
+        return basis.Take();
     }
 
     static ImmutableArray<Finding> Run(ImmutableArray<IInspection> inspections, GuideContent guide) =>
         [.. SideBySide.Map(inspections, i => i.Inspect(guide).ToList()).SelectMany(f => f)];
+
+    /// <summary>Findings that may be older than the text of their pages, in that text: what stands before it is the same.</summary>
+    static IEnumerable<Finding> Placed(ImmutableArray<Finding> findings, GuideContent guide)
+    {
+        if (findings.IsEmpty) return findings;
+        var sources = guide.Entries.Select(e => e.Origin.Source).DistinctBy(s => s.Path).ToDictionary(s => s.Path);
+        return findings.Select(f => sources.TryGetValue(f.Span.Path, out var source) ? f with { Span = f.Span with { Source = source } } : f);
+    }
 
     /// <summary>
     /// What compares a page with another one says nothing while one of them has errors: once they are mended, it may

@@ -6,13 +6,13 @@ using GuideGen.Guide.Text;
 namespace GuideGen.Guide.Inspection;
 
 /// <summary>Words in hands-on text that call for a hazard which the page does not declare: one finding per hazard, at the first such word.</summary>
-sealed class HazardTextInspection : IInspection
+sealed class HazardTextInspection : IPageInspection
 {
-    public IEnumerable<Finding> Inspect(GuideContent guide)
+    public Func<IGuideEntry, IEnumerable<Finding>> For(GuideContent guide)
     {
         var triggers = from h in guide.Hazards from t in h.Value.Triggers select (t.Value, h.Key);
         var finder = new PhraseFinder<string>(triggers);
-        return guide.HandsOnPages.SelectMany(p => Inspect(guide, p, finder));
+        return entry => entry is IHandsOnPage page ? Inspect(guide, page, finder) : [];
     }
 
     static IEnumerable<Finding> Inspect(GuideContent guide, IHandsOnPage page, PhraseFinder<string> finder)

@@ -7,12 +7,12 @@ using GuideGen.Guide.Text;
 namespace GuideGen.Guide.Inspection;
 
 /// <summary>Raw HTML keeps to the elements that the settings list, with attributes that cannot act.</summary>
-sealed partial class HtmlInspection : IInspection
+sealed partial class HtmlInspection : IPageInspection
 {
-    public IEnumerable<Finding> Inspect(GuideContent guide)
+    public Func<IGuideEntry, IEnumerable<Finding>> For(GuideContent guide)
     {
         var allowed = guide.Settings.Html.Select(h => h.Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return guide.Entries.SelectMany(e => e.Origin.Body.Html).SelectMany(html => Inspect(html, allowed));
+        return entry => entry.Origin.Body.Html.SelectMany(html => Inspect(html, allowed));
     }
 
     static IEnumerable<Finding> Inspect(Located<string> html, HashSet<string> allowed)

@@ -6,12 +6,12 @@ using GuideGen.Guide.Pages;
 namespace GuideGen.Guide.Inspection;
 
 /// <summary>Links lead somewhere, pictures are there and have a text alternative. Links that leave the guide are only listed.</summary>
-sealed class LinkInspection : IInspection
+sealed class LinkInspection : IPageInspection
 {
-    public IEnumerable<Finding> Inspect(GuideContent guide)
+    public Func<IGuideEntry, IEnumerable<Finding>> For(GuideContent guide)
     {
         var table = new LinkTable(guide);
-        return from e in guide.Entries from l in e.Origin.Body.Links from f in Inspect(guide, table, e, l) select f;
+        return entry => entry.Origin.Body.Links.SelectMany(l => Inspect(guide, table, entry, l));
     }
 
     static IEnumerable<Finding> Inspect(GuideContent guide, LinkTable table, IGuideEntry entry, PageLink link)

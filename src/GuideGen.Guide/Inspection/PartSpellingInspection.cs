@@ -5,16 +5,15 @@ using GuideGen.Guide.Pages;
 namespace GuideGen.Guide.Inspection;
 
 /// <summary>A part has one name: text that means the same words writes them as the part's own page does, hyphens and blanks included.</summary>
-sealed class PartSpellingInspection : IInspection
+sealed class PartSpellingInspection : IPageInspection
 {
-    public IEnumerable<Finding> Inspect(GuideContent guide)
+    public Func<IGuideEntry, IEnumerable<Finding>> For(GuideContent guide)
     {
         var names = guide.Parts.All.Select(p => p.Name.Value).Where(n => n.Contains('-', StringComparison.Ordinal) || n.Contains(' ', StringComparison.Ordinal)).ToList();
         var others = guide.Parts.All.SelectMany(p => p.Also).Select(a => a.Value).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var finder = new PhraseFinder<string>(names.Select(n => (n, n)));
         var bare = names.ToLookup(Bare, StringComparer.Ordinal);
-        return SideBySide.Map([.. guide.Entries], e => InBody(e, finder).ToList()).SelectMany(f => f).Concat(guide.Faults.All.SelectMany(f => InRepair(f, bare)))
-            .Where(f => !others.Contains(f.Span.Written));
+        return entry => InBody(entry, finder).Concat(entry is Fault fault ? InRepair(fault, bare) : []).Where(f => !others.Contains(f.Span.Written));
     }
 
     static IEnumerable<Finding> InBody(IGuideEntry entry, PhraseFinder<string> finder)

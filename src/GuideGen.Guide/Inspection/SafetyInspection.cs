@@ -9,9 +9,9 @@ namespace GuideGen.Guide.Inspection;
 /// A hands-on page has a Safety section with text before the first hands-on section (ANSI Z535.6: a message
 /// stands before the step it belongs to), and the section names every hazard that the page declares.
 /// </summary>
-sealed class SafetyInspection : IInspection
+sealed class SafetyInspection : IPageInspection
 {
-    public IEnumerable<Finding> Inspect(GuideContent guide) => guide.HandsOnPages.SelectMany(p => Inspect(guide, p));
+    public Func<IGuideEntry, IEnumerable<Finding>> For(GuideContent guide) => entry => entry is IHandsOnPage page ? Inspect(guide, page) : [];
 
     static IEnumerable<Finding> Inspect(GuideContent guide, IHandsOnPage page)
     {

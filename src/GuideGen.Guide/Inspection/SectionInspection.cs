@@ -5,9 +5,9 @@ using GuideGen.Guide.Pages;
 namespace GuideGen.Guide.Inspection;
 
 /// <summary>Pages have the sections of their kind, with text, in the usual order. Safety has rules of its own.</summary>
-sealed class SectionInspection : IInspection
+sealed class SectionInspection : IPageInspection
 {
-    public IEnumerable<Finding> Inspect(GuideContent guide) => guide.Entries.SelectMany(Inspect);
+    public Func<IGuideEntry, IEnumerable<Finding>> For(GuideContent guide) => Inspect;
 
     static IEnumerable<Finding> Inspect(IGuideEntry entry)
     {

@@ -25,6 +25,12 @@ sealed class FileReading(IGuideFiles files, string path)
 
     public List<Reference> References { get; } = [];
 
+    /// <summary>Of the paths and bytes of all that was read.</summary>
+    public Digest Whole { get; private set; }
+
+    /// <summary>Of what other files can know of this one: all of it, but of a page that could be read nothing of its running text apart from headings and codes.</summary>
+    public Digest Face { get; private set; }
+
     /// <summary>A whole file of structured text, such as a tree.</summary>
     public bool TryReadStructure<T>(ContentKind? kind, string slug, Shape<T> shape, out T value)
     {
@@ -39,6 +45,7 @@ sealed class FileReading(IGuideFiles files, string path)
         value = default!;
         if (ReadFront(path) is not { } written || Translated(written, shape.Outline, ReadFront) is not { } file) return false;
         if (PageBodyReader.Read(file.Source, file.BodyStart, Findings, AllowsHtml) is not { } body) return false;
+        Face = FaceOf(written, file, body);
         return shape.TryRead(file.Root, BindingFor(OriginOf(kind, slug, file.Source, body)), out value);
     }
 
@@ -46,7 +53,10 @@ sealed class FileReading(IGuideFiles files, string path)
     public bool TryReadText([NotNullWhen(true)] out SourceText? text) => (text = ReadSource(path)) is not null;
 
     /// <param name="BodyStart">Where the Markdown begins; 0 if there is none.</param>
-    readonly record struct ReadFile(SourceText Source, YamlNode Root, int BodyStart);
+    readonly record struct ReadFile(SourceText Source, YamlNode Root, int BodyStart)
+    {
+        public ReadOnlySpan<char> Front => Source.Text.AsSpan(0, BodyStart);
+    }
 
     ReadFile? ReadStructure(string file)
     {
@@ -64,6 +74,15 @@ sealed class FileReading(IGuideFiles files, string path)
         return root is null ? null : new ReadFile(source, root, front.BodyStart);
     }
 
+    static Digest FaceOf(ReadFile written, ReadFile file, PageBody body)
+    {
+        using var face = new Digester();
+        face.Add(written.Source.Path).Add(written.Front).Add(file.Source.Path).Add(file.Front);
+        foreach (var heading in body.Headings) face.Add(heading.Anchor);
+        foreach (var code in body.Codes) face.Add(code.ToString());
+        return face.Take();
+    }
+
     /// <returns>The file as it was written, or with the words and the text of its translation. Null if that one cannot be read.</returns>
     ReadFile? Translated(ReadFile written, Outline outline, Func<string, ReadFile?> read)
     {
@@ -72,7 +91,7 @@ sealed class FileReading(IGuideFiles files, string path)
         return own with { Root = new Translating(Findings, path).Merge(written.Root, own.Root, outline) };
     }
 
-    PageOrigin OriginOf(ContentKind? kind, string slug, SourceText source, PageBody body) => new(kind, slug, source, body with { Language = Language }) { Path = path };
+    PageOrigin OriginOf(ContentKind? kind, string slug, SourceText source, PageBody body) => new(kind, slug, source, body with { Language = Language }) { Path = path, Whole = Whole };
 
     Binding BindingFor(PageOrigin origin) => new(origin, Findings, References);
 
@@ -82,8 +101,11 @@ sealed class FileReading(IGuideFiles files, string path)
         if (!files.TryRead(file, out var bytes, out var why))
         {
             Findings.Add(Rules.FileUnreadable.At(nothing.Top, why));
+            Took(file, []);
             return null;
         }
+
+        Took(file, bytes);
 
         if (bytes.Length > GuideLimits.TextBytes)
         {
@@ -97,6 +119,12 @@ sealed class FileReading(IGuideFiles files, string path)
         if (objection is null) Findings.AddRange(Inspection.Blanks.In(source));
         if (objection is not null) Findings.Add(objection);
         return objection is null ? source : null;
+    }
+
+    void Took(string file, byte[] bytes)
+    {
+        using var all = new Digester();
+        Face = Whole = all.Add(Whole).Add(file).Add(bytes).Take();
     }
 
     static Finding? Objection(SourceText source, bool isText)

@@ -6,7 +6,8 @@ namespace GuideGen.Guide.Loading;
 /// <summary>The files of a guide in a folder: <c>site-config.yml</c>, its translations, and everything below <c>content/</c> and <c>theme/</c>.</summary>
 /// <remarks>
 /// Hidden files and links are not part of a guide, at whatever level they stand. Of a file that is larger
-/// than any that is used only the beginning is read, so that its size is seen and nothing more.
+/// than any that is used only the beginning is read, so that its size is seen and nothing more. A stamp tells a content only if the file
+/// was left alone for a moment before it was listed: what is written twice in a moment may have one time for both.
 /// </remarks>
 public sealed class FolderFiles : IGuideFiles
 {
@@ -15,13 +16,19 @@ public sealed class FolderFiles : IGuideFiles
 
     static readonly EnumerationOptions Visible = new() { AttributesToSkip = FileAttributes.Hidden | FileAttributes.System, IgnoreInaccessible = false };
 
+    static readonly TimeSpan Moment = TimeSpan.FromSeconds(2);
+
     readonly string folder;
+    readonly long settledBefore;
     readonly List<string> paths = [];
+    readonly Dictionary<string, FileStamp> stamps = new(StringComparer.Ordinal);
     readonly List<LeftOut> leftOut = [];
 
-    public FolderFiles(string folder)
+    /// <param name="clock">For a folder that is listed again and again; without it no file has a stamp.</param>
+    public FolderFiles(string folder, TimeProvider? clock = null)
     {
         this.folder = folder;
+        settledBefore = clock is null ? 0 : (clock.GetUtcNow().UtcDateTime - Moment).Ticks;
         FindAll();
         paths.Sort(StringComparer.Ordinal);
     }
@@ -29,6 +36,8 @@ public sealed class FolderFiles : IGuideFiles
     public IReadOnlyList<string> Paths => paths;
 
     public IReadOnlyList<LeftOut> LeftOut => leftOut;
+
+    public FileStamp? StampOf(string path) => stamps.TryGetValue(path, out var stamp) ? stamp : null;
 
     public bool TryRead(string path, out byte[] bytes, out string why)
     {
@@ -61,13 +70,24 @@ public sealed class FolderFiles : IGuideFiles
     {
         var path = Path.GetRelativePath(folder, entry.Path).Replace(Path.DirectorySeparatorChar, '/');
         if (entry.IsLink) leftOut.Add(new LeftOut(path, null));
-        else if (!entry.IsFolder) paths.Add(path);
+        else if (!entry.IsFolder) TakeFile(path, entry.Stamp);
         else if (TryDo(() => EntriesOf(entry.Path), out var entries, out var why)) entries.ForEach(Take);
         else leftOut.Add(new LeftOut(path, why));
     }
 
-    static List<Entry> EntriesOf(string path) =>
-        [.. new FileSystemEnumerable<Entry>(path, (ref FileSystemEntry e) => new(e.ToFullPath(), e.IsDirectory, e.Attributes.HasFlag(FileAttributes.ReparsePoint)), Visible)];
+    void TakeFile(string path, FileStamp stamp)
+    {
+        paths.Add(path);
+        if (stamp.Written < settledBefore) stamps[path] = stamp;
+    }
+
+    static List<Entry> EntriesOf(string path) => [.. new FileSystemEnumerable<Entry>(path, EntryOf, Visible)];
+
+    static Entry EntryOf(ref FileSystemEntry entry) => new(
+        entry.ToFullPath(),
+        entry.IsDirectory,
+        entry.Attributes.HasFlag(FileAttributes.ReparsePoint),
+        entry.IsDirectory ? default : new FileStamp(entry.Length, entry.LastWriteTimeUtc.UtcTicks));
 
     static bool TryDo<T>(Func<T> act, [MaybeNullWhen(false)] out T done, out string why)
     {
@@ -83,7 +103,7 @@ public sealed class FolderFiles : IGuideFiles
         }
     }
 
-    readonly record struct Entry(string Path, bool IsFolder, bool IsLink)
+    readonly record struct Entry(string Path, bool IsFolder, bool IsLink, FileStamp Stamp)
     {
         public string Name => System.IO.Path.GetFileName(Path);
     }

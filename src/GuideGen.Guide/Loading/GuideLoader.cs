@@ -22,8 +22,10 @@ public sealed class GuideLoader
     internal const string TermsFile = "content/terms.yml";
 
     readonly IGuideFiles files;
-    readonly ReadingMemory? memory;
+    readonly GuideMemory memory;
     readonly FindingList findings = new();
+    readonly List<Digest> commonFiles = [];
+    readonly List<Digest> faces = [];
     readonly List<Reference> references = [];
     readonly FileSorting sorting;
     readonly FrozenDictionary<string, string> translations;
@@ -32,7 +34,7 @@ public sealed class GuideLoader
     string language = "en";
 
     /// <param name="edition">Language tag of the edition to read; null for the first.</param>
-    GuideLoader(IGuideFiles files, string? edition, ReadingMemory? memory)
+    GuideLoader(IGuideFiles files, string? edition, GuideMemory memory)
     {
         (this.files, this.edition, this.memory) = (files, edition, memory);
         sorting = FileSorting.Of(files.Paths, findings);
@@ -41,9 +43,10 @@ public sealed class GuideLoader
 
     /// <summary>Never throws for what an author wrote: whatever is wrong becomes a finding, and the rest is read.</summary>
     /// <param name="memory">Of earlier readings of the guide; null if it is read once.</param>
-    public static LoadedGuide Load(IGuideFiles files, ReadingMemory? memory = null)
+    public static LoadedGuide Load(IGuideFiles files, GuideMemory? memory = null)
     {
-        memory?.Turn();
+        memory ??= GuideMemory.None;
+        memory.Turn();
         var loader = new GuideLoader(files, null, memory);
         var guide = loader.LoadGuide();
         loader.findings.AddRange(files.LeftOut.Select(OfLeftOut));
@@ -61,9 +64,9 @@ public sealed class GuideLoader
     /// <param name="language">Language tag (BCP 47), one of those that the settings list.</param>
     /// <returns>With the findings in translated files only; the others are those of the first edition.</returns>
     /// <param name="memory">As the first edition was read with.</param>
-    public static LoadedGuide LoadIn(IGuideFiles files, string language, ReadingMemory? memory = null)
+    public static LoadedGuide LoadIn(IGuideFiles files, string language, GuideMemory? memory = null)
     {
-        var loader = new GuideLoader(files, language, memory);
+        var loader = new GuideLoader(files, language, memory ?? GuideMemory.None);
         var guide = loader.LoadGuide();
         return new LoadedGuide(guide, [.. loader.findings.ToSorted().Where(f => loader.translations.Values.Contains(f.Span.Path))]);
     }
@@ -78,7 +81,7 @@ public sealed class GuideLoader
         var vehicle = LoadOne(VehicleFile, GuideShapes.Vehicle, Fallbacks.Vehicle, isRequired: true);
         var own = LoadOne(HazardsFile, GuideShapes.Hazards, [], isRequired: false);
         var terms = LoadOne(TermsFile, GuideShapes.Terms, [], isRequired: false);
-        return new GuideContent(
+        var guide = new GuideContent(
             settings,
             vehicle,
             Shelf(ContentKind.Fault, GuideShapes.Fault),
@@ -101,6 +104,8 @@ public sealed class GuideLoader
             Pictures = ReadPictures(),
             ThemePieces = ReadThemePieces(),
         };
+        var common = CommonOf(guide);
+        return guide with { Common = common, Frame = FrameOf(common) };
     }
 
     Shelf<T> Shelf<T>(ContentKind kind, Shape<T> shape)
@@ -117,7 +122,12 @@ public sealed class GuideLoader
                 : reading.TryReadStructure(kind, file.Slug, shape, out value);
             return (reading, isRead, value);
         }));
-        foreach (var (reading, _, _) in read) Keep(reading);
+        foreach (var (reading, _, _) in read)
+        {
+            Keep(reading);
+            faces.Add(reading.Face);
+        }
+
         return [.. read.Where(r => r.isRead).Select(r => r.value)];
     }
 
@@ -125,7 +135,6 @@ public sealed class GuideLoader
     T Recalled<T>(string path, Func<IGuideFiles, T> read)
         where T : notnull
     {
-        if (memory is null) return read(files);
         string[] paths = translations.GetValueOrDefault(path) is { } translation ? [path, translation] : [path];
         return memory.Recall(files, paths, $"{language} {edition} {allowsHtml}", read);
     }
@@ -141,6 +150,7 @@ public sealed class GuideLoader
         var reading = ReadingOf(files, path);
         var isRead = reading.TryReadStructure(null, Path.GetFileNameWithoutExtension(path), shape, out var value);
         Keep(reading);
+        commonFiles.Add(reading.Face);
         return isRead ? value : fallback;
     }
 
@@ -170,6 +180,7 @@ public sealed class GuideLoader
             if (ThemePieces.Objection(path) is { } objection) findings.Add(objection);
             else if (reading.TryReadText(out var text)) pieces.Add(path[(ThemePieces.Folder.Length + 1)..], text);
             Keep(reading);
+            commonFiles.Add(reading.Face);
         }
 
         return pieces.ToImmutable();
@@ -188,6 +199,24 @@ public sealed class GuideLoader
     {
         findings.AddRange(reading.Findings.ToSorted());
         references.AddRange(reading.References);
+    }
+
+    Digest CommonOf(GuideContent guide)
+    {
+        using var common = new Digester();
+        common.Add(edition);
+        foreach (var path in files.Paths) common.Add(path);
+        foreach (var file in commonFiles) common.Add(file);
+        foreach (var (_, picture) in guide.Pictures.OrderBy(p => p.Key, StringComparer.Ordinal)) common.Add(picture.Digest);
+        return common.Take();
+    }
+
+    Digest FrameOf(Digest common)
+    {
+        using var frame = new Digester();
+        frame.Add(common);
+        foreach (var face in faces) frame.Add(face);
+        return frame.Take();
     }
 
     FrozenDictionary<string, Hazard> WithOwn(ImmutableArray<KeyValuePair<Located<string>, Hazard>> own)

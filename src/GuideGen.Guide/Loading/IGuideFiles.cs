@@ -10,9 +10,16 @@ public interface IGuideFiles
     IReadOnlyList<LeftOut> LeftOut => [];
 
     /// <param name="path">One of <see cref="Paths"/>.</param>
+    /// <returns>While it is the same, so is the content. Null where that cannot be told without reading it.</returns>
+    FileStamp? StampOf(string path) => null;
+
+    /// <param name="path">One of <see cref="Paths"/>.</param>
     /// <returns>False if the file cannot be read (any more); <paramref name="why"/> then says why.</returns>
     bool TryRead(string path, out byte[] bytes, out string why);
 }
+
+/// <summary>How long a file is and when it was written last, in ticks of universal time.</summary>
+public readonly record struct FileStamp(long Length, long Written);
 
 /// <summary>Something that is not read: a link, wherever it leads, or a folder that cannot be opened.</summary>
 /// <param name="Path">As in <see cref="IGuideFiles.Paths"/>.</param>

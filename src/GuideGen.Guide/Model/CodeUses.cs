@@ -30,10 +30,9 @@ public static class CodeUses
     public static IEnumerable<TroubleCode> All(GuideContent guide)
     {
         var values = InValues(guide).Select(c => c.Value);
-        var sentences = Sentences(guide).SelectMany(s => CodeText.In(s.Value));
-        var bodies = from e in guide.Entries from r in e.Origin.Body.Runs from c in CodeText.In(e.Origin.Source.Text.AsSpan(r.Start, r.Length)) select c;
-        var written = sentences.Concat(bodies).Select(c => c.Code).OfType<TroubleCode>();
-        return values.Concat(written).Where(c => !c.IsEmptySlot).Distinct().Order();
+        var sentences = Sentences(guide).SelectMany(s => CodeText.In(s.Value)).Select(c => c.Code).OfType<TroubleCode>();
+        var bodies = guide.Entries.SelectMany(e => e.Origin.Body.Codes);
+        return values.Concat(sentences).Concat(bodies).Where(c => !c.IsEmptySlot).Distinct().Order();
     }
 
     static IEnumerable<Located<string>> Sentences(TreeNode node) => node switch

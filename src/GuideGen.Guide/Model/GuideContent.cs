@@ -18,6 +18,15 @@ public sealed record GuideContent(
     Shelf<Tree> Trees,
     ImmutableArray<SolvedCase> Cases)
 {
+    /// <summary>
+    /// Of all that one page can know of the others: everything in the guide but the running text of its pages. While it is the same,
+    /// whatever a page shows, and whatever is wrong with it apart from likeness to others, follows from that page alone.
+    /// </summary>
+    public Digest Frame { get; init; }
+
+    /// <summary>Of what concerns every page: the files that stand once, such as the vehicle's, and the paths of all others.</summary>
+    public Digest Common { get; init; }
+
     /// <summary>The built-in hazards and the guide's own, by slug.</summary>
     public required FrozenDictionary<string, Hazard> Hazards { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GuideGen.Codes;
 using GuideGen.Guide.Text;
 
 namespace GuideGen.Guide.Pages;
@@ -18,6 +19,9 @@ public sealed record PageBody(
 {
     /// <summary>Pieces of raw HTML, in order; none unless the guide's settings allow some.</summary>
     public ImmutableArray<Located<string>> Html { get; init; } = [];
+
+    /// <summary>The codes that stand in the text, each once, in their order.</summary>
+    public ImmutableArray<TroubleCode> Codes { get; init; } = [];
 
     /// <summary>Language tag of the text, on which the titles of its sections depend.</summary>
     public string Language { get; init; } = "en";

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GuideGen.Codes;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Text;
 using Markdig.Renderers.Html;
@@ -28,7 +29,11 @@ public sealed class PageBodyReader
         if (Parse(source, start, findings, allowsHtml) is not { } document) return null;
         var reader = new PageBodyReader(source, start);
         foreach (var item in document.Descendants()) reader.Take(item);
-        return new PageBody(start, reader.headings.ToImmutable(), reader.Sections(), reader.links.ToImmutable(), reader.runs.ToImmutable()) { Html = reader.html.ToImmutable() };
+        return new PageBody(start, reader.headings.ToImmutable(), reader.Sections(), reader.links.ToImmutable(), reader.runs.ToImmutable())
+        {
+            Html = reader.html.ToImmutable(),
+            Codes = reader.Codes(),
+        };
     }
 
     static MarkdownDocument? Parse(SourceText source, int start, FindingList findings, bool allowsHtml)
@@ -71,7 +76,7 @@ public sealed class PageBodyReader
     {
         block++;
         isInHeading = leaf is HeadingBlock;
-        if (leaf is HtmlBlock raw) html.Add(new(source.Text.Substring(start + raw.Span.Start, raw.Span.Length), Place(raw.Span)));
+        if (leaf is HtmlBlock raw) html.Add(new(Place(raw.Span).Written, Place(raw.Span)));
         if (leaf is HeadingBlock heading) TakeHeading(heading);
         // Text that is indented too far is code to Markdown and still an instruction to its reader.
         if (leaf is CodeBlock or HtmlBlock) TakeText(leaf.Span);
@@ -93,7 +98,8 @@ public sealed class PageBodyReader
 
     void TakeText(Markdig.Syntax.SourceSpan span)
     {
-        if (span.Length > 0) runs.Add(new TextRun(start + span.Start, span.Length, block, isInHeading));
+        var place = Place(span);
+        if (place.Length > 0) runs.Add(new TextRun(place.Start, place.Length, block, isInHeading));
     }
 
     ImmutableArray<Section> Sections()
@@ -110,5 +116,16 @@ public sealed class PageBodyReader
         return sections.ToImmutable();
     }
 
-    Text.SourceSpan Place(Markdig.Syntax.SourceSpan span) => source.Span(start + span.Start, Math.Max(0, span.Length));
+    ImmutableArray<TroubleCode> Codes()
+    {
+        var written = from r in runs from c in CodeText.In(source.Text.AsSpan(r.Start, r.Length)) select c.Code;
+        return [.. written.OfType<TroubleCode>().Distinct().Order()];
+    }
+
+    /// <remarks>To Markdig a fence that is opened in the last line and never closed reaches beyond the text.</remarks>
+    Text.SourceSpan Place(Markdig.Syntax.SourceSpan span)
+    {
+        var from = Math.Min(start + span.Start, source.Text.Length);
+        return source.Span(from, Math.Clamp(span.Length, 0, source.Text.Length - from));
+    }
 }

@@ -11,7 +11,7 @@ using GuideGen.Site.Weighing;
 namespace GuideGen.Site.Planning;
 
 /// <summary>The fourth stage: which pages exist, where they stand and how they hang together.</summary>
-public sealed class SitePlan
+public sealed record SitePlan
 {
     SitePlan(GuideContent guide, GuideWeights weights, ImmutableArray<TroubleCode> codes)
     {
@@ -30,7 +30,7 @@ public sealed class SitePlan
         Terms = new PhraseFinder<string>(guide.Terms.Select(t => (t.Key.Value, Anchors.Of(t.Key.Value))));
     }
 
-    public GuideContent Guide { get; }
+    public GuideContent Guide { get; private init; }
 
     /// <summary>Where this edition of the guide stands in the site: empty for the first, else a folder with a slash behind it.</summary>
     public string Folder { get; }
@@ -42,7 +42,7 @@ public sealed class SitePlan
 
     public GuideEvidence Evidence { get; }
 
-    public LinkTable Links { get; }
+    public LinkTable Links { get; private init; }
 
     /// <summary>Every code the guide names, in whichever of its languages, in order: each has a page.</summary>
     public ImmutableArray<TroubleCode> Codes { get; }
@@ -57,7 +57,7 @@ public sealed class SitePlan
     /// <summary>The words of the guide's terms, each with its place on the page of terms.</summary>
     public PhraseFinder<string> Terms { get; }
 
-    public ImmutableArray<PlannedPage> Pages { get; }
+    public ImmutableArray<PlannedPage> Pages { get; private init; }
 
     public static SitePlan Make(GuideContent guide) => Make([(guide, GuideWeights.Of(guide))])[0];
 
@@ -66,6 +66,21 @@ public sealed class SitePlan
     {
         ImmutableArray<TroubleCode> codes = [.. editions.SelectMany(e => CodeUses.All(e.Guide)).Distinct().Order()];
         return [.. editions.Select(e => new SitePlan(e.Guide, e.Weights, codes))];
+    }
+
+    /// <summary>The plan of a guide that has other running text in its pages, and the same frame.</summary>
+    public SitePlan For(GuideContent guide)
+    {
+        if (ReferenceEquals(guide, Guide)) return this;
+        var entries = guide.Entries.ToDictionary(e => e.Origin.Path);
+        return this with { Guide = guide, Links = new LinkTable(guide), Pages = [.. Pages.Select(Now)] };
+
+        PlannedPage Now(PlannedPage page) => page switch
+        {
+            EntryPage entry => entry with { Entry = entries[entry.Entry.Origin.Path] },
+            CodeInfoPage { Own: { } own } code => code with { Own = (CodePage)entries[own.Origin.Path] },
+            _ => page,
+        };
     }
 
     /// <param name="language">Language tag of an edition.</param>

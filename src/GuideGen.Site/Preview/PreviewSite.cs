@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
@@ -17,20 +16,20 @@ sealed record PreviewSite(int Version, ImmutableArray<Finding> Findings, bool Is
     /// <summary>Reads the guide anew. Never throws for what an author wrote.</summary>
     /// <param name="memory">Of the readings before.</param>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with.</param>
-    public PreviewSite Next(IGuideFiles files, ThemeFiles theme, ReadingMemory memory, DateOnly? today)
+    public PreviewSite Next(IGuideFiles files, ThemeFiles theme, GuideMemory memory, DateOnly? today)
     {
         var guide = GuideEditions.Read(files, theme, today, memory);
-        return new PreviewSite(Version + 1, guide.Findings, !guide.HasErrors, guide.HasErrors ? Files : PreviewFiles.Of(guide.Draw(files)), guide.First.Look.Theme.Words);
+        return new PreviewSite(Version + 1, guide.Findings, !guide.HasErrors, guide.HasErrors ? Files : PreviewFiles.Of(guide.Draw(files, memory)), guide.First.Look.Theme.Words);
     }
 }
 
 /// <summary>The files of a site, each drawn at most once and not before somebody wants it.</summary>
 sealed class PreviewFiles
 {
-    readonly FrozenDictionary<string, Lazy<byte[]>> pages;
+    readonly Dictionary<string, Lazy<byte[]>> pages;
 
     /// <summary>Search and data: made from all pages at once, so they wait until one of them is wanted.</summary>
-    readonly Lazy<FrozenDictionary<string, Lazy<byte[]>>> rest;
+    readonly Lazy<Dictionary<string, Lazy<byte[]>>> rest;
 
     PreviewFiles(IEnumerable<SiteFile> quick, Func<IEnumerable<SiteFile>> all)
     {
@@ -45,5 +44,5 @@ sealed class PreviewFiles
     /// <exception cref="IOException">A picture cannot be read.</exception>
     public byte[]? Find(string address) => (pages.GetValueOrDefault(address) ?? rest.Value.GetValueOrDefault(address))?.Value;
 
-    static FrozenDictionary<string, Lazy<byte[]>> ByAddress(IEnumerable<SiteFile> files) => files.ToFrozenDictionary(f => f.Address, f => new Lazy<byte[]>(f.Read));
+    static Dictionary<string, Lazy<byte[]>> ByAddress(IEnumerable<SiteFile> files) => files.ToDictionary(f => f.Address, f => new Lazy<byte[]>(f.Read));
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Text;
 
 namespace GuideGen.Site.Rendering;
 
@@ -26,6 +27,16 @@ public sealed partial record GuideTheme(Theme Theme, ImmutableArray<Finding> Fin
         var theme = new Theme(builtIn.With(own), words);
         findings.AddRange(UnknownAssets(theme));
         return new GuideTheme(theme, findings.ToSorted());
+    }
+
+    /// <summary>Of all that the look of a guide depends on.</summary>
+    public static Digest BasisOf(GuideContent guide)
+    {
+        using var all = new Digester();
+        // The settings say the language, and a finding about it points into them.
+        all.Add(guide.Settings.Language.Value).Add(guide.Settings.Language.Span.Source.Text);
+        foreach (var (path, text) in guide.ThemePieces) all.Add(path).Add(text.Text);
+        return all.Take();
     }
 
     static IEnumerable<Finding> UnknownAssets(Theme theme) =>

@@ -30,7 +30,7 @@ static class PreviewCommand
     static async Task<int> Show(Terminal terminal, string folder, string prefix, int port, CancellationToken stop)
     {
         using var watcher = new GuideWatcher(folder);
-        await using var server = PreviewServer.Start(() => new FolderFiles(folder), ThemeFiles.BuiltIn, port, terminal.Today);
+        await using var server = PreviewServer.Start(() => new FolderFiles(folder, terminal.Clock), ThemeFiles.BuiltIn, port, terminal.Today);
         var report = new FindingReport(terminal, OutputFormat.Text, prefix);
         var told = server.Findings;
         report.Write(told);

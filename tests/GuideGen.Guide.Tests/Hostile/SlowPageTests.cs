@@ -47,6 +47,17 @@ public sealed class SlowPageTests
         Assert.Equal(["text-nesting"], Found($"a\n\n```\n{new string(sign, GuideLimits.Indent + 1)}x\n```\n"));
     }
 
+    [Theory, InlineData("```"), InlineData("~~~"), InlineData("> ```"), InlineData("- ```"), InlineData("```x"), InlineData("<!--"), InlineData("a\n\n```")]
+    public void What_is_opened_in_the_last_line_ends_with_the_page(string end)
+    {
+        var text = BaseGuide.Text("content/parts/hose.md") + "\n" + end;
+
+        var body = PageBodyReader.Read(new SourceText("x.md", text), 0, new FindingList())!;
+
+        Assert.All(body.Runs, r => Assert.InRange(r.Start + r.Length, r.Start + 1, text.Length));
+        Assert.DoesNotContain(BaseGuide.InspectWith("content/parts/hose.md", text), f => f.Rule.Id == "text-nesting");
+    }
+
     [Fact]
     public void The_place_where_it_becomes_too_much_is_told()
     {

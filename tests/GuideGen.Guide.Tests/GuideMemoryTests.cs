@@ -7,7 +7,7 @@ using GuideGen.Testing;
 
 namespace GuideGen.Guide.Tests;
 
-public sealed class ReadingMemoryTests
+public sealed class GuideMemoryTests
 {
     const string Part = "content/parts/hose.md", Settings = "site-config.yml";
 
@@ -39,7 +39,7 @@ public sealed class ReadingMemoryTests
     public void A_guide_read_with_a_memory_is_found_to_be_what_it_is_without() => Edit.Array[1, 8].Sample(
         edits =>
         {
-            ReadingMemory memory = new();
+            GuideMemory memory = new();
             var files = BaseGuide.Files();
             foreach (var edit in edits)
             {
@@ -52,7 +52,7 @@ public sealed class ReadingMemoryTests
     [Fact]
     public void Only_a_file_that_is_another_is_read_anew()
     {
-        ReadingMemory memory = new();
+        GuideMemory memory = new();
         var files = BaseGuide.Files();
         var first = GuideLoader.Load(new MemoryFiles(files), memory).Guide;
         Change(files, Part, text => text + "\nIt is black.\n");
@@ -68,7 +68,7 @@ public sealed class ReadingMemoryTests
     [Fact]
     public void What_one_reading_did_not_ask_for_is_forgotten()
     {
-        ReadingMemory memory = new();
+        GuideMemory memory = new();
         var files = BaseGuide.Files();
         var first = GuideLoader.Load(new MemoryFiles(files), memory).Guide;
         Move(files, Part, "elsewhere");
@@ -80,12 +80,12 @@ public sealed class ReadingMemoryTests
 
 
     /// <summary>Of all editions, the findings and what the files refer to.</summary>
-    static string Found(Dictionary<string, byte[]> files, ReadingMemory? memory)
+    static string Found(Dictionary<string, byte[]> files, GuideMemory? memory)
     {
         MemoryFiles now = new(files.ToDictionary());
         var first = GuideLoader.Load(now, memory);
         var others = first.Guide.Editions.Skip(1).Where(e => first.Guide.Settings.AlsoIn.Any(l => l.Value == e)).Select(e => GuideLoader.LoadIn(now, e, memory));
-        return string.Join('\n', others.Prepend(first).Select(e => RowFile.Print(GuideInspector.Inspect(e)) + string.Join('\n', e.Guide.References)));
+        return string.Join('\n', others.Prepend(first).Select(e => RowFile.Print(GuideInspector.Inspect(e, null, memory)) + string.Join('\n', e.Guide.References)));
     }
 
     static void Change(Dictionary<string, byte[]> files, string path, Func<string, string> change)
