@@ -42,9 +42,21 @@ public sealed record GuideEditions(ImmutableArray<GuideEdition> All)
     public static GuideEditions Read(IGuideFiles files, ThemeFiles theme, DateOnly? today = null, GuideMemory? memory = null)
     {
         memory ??= GuideMemory.None;
-        var first = GuideReading.Of(GuideLoader.Load(files, memory), today, memory);
-        var others = first.HasErrors ? [] : first.Guide.Editions.Skip(1).Select(language => GuideReading.In(language, files, today, memory));
-        return new GuideEditions([.. others.Prepend(first).Select(r => new GuideEdition(r, memory.Recall("look", GuideTheme.BasisOf(r.Guide), () => GuideTheme.Of(theme, r.Guide))))]);
+        var first = Of(GuideLoader.Load(files, memory));
+        // A guide with errors in its first edition has findings enough.
+        var others = first.Reading.HasErrors ? [] : first.Reading.Guide.Editions.Skip(1).Select(language =>
+        {
+            var edition = Of(GuideLoader.LoadIn(files, language, memory));
+            return edition with { Reading = edition.Reading.OfEdition(language) };
+        });
+        return new GuideEditions([first, .. others]);
+
+        GuideEdition Of(LoadedGuide loaded)
+        {
+            // Beside the rules, which know nothing of the look.
+            var look = Task.Run(() => memory.Recall("look", GuideTheme.BasisOf(loaded.Guide), () => GuideTheme.Of(theme, loaded.Guide)));
+            return new GuideEdition(GuideReading.Of(loaded, today, memory), look.GetAwaiter().GetResult());
+        }
     }
 
     /// <summary>The whole site, ready to be drawn.</summary>
@@ -53,7 +65,11 @@ public sealed record GuideEditions(ImmutableArray<GuideEdition> All)
     {
         var made = (memory ?? GuideMemory.None).Recall("plans", Frame, () => SitePlan.Make([.. All.Select(e => (e.Reading.Guide, e.Reading.Weights!))]));
         ImmutableArray<SitePlan> plans = [.. made.Zip(All, (plan, edition) => plan.For(edition.Reading.Guide))];
-        return new EditionFiles([.. All.Select((e, i) => new SiteRenderer(plans[i], e.Look.Theme))], files);
+        using var basis = new Digester();
+        basis.Add(ThisTool.Digest).Add(Frame);
+        foreach (var edition in All) basis.Add(edition.Look.Theme.Files.Digest());
+        var ofAll = basis.Take();
+        return new EditionFiles([.. All.Select((e, i) => new SiteRenderer(plans[i], e.Look.Theme, ofAll))], files);
     }
 }
 
@@ -63,8 +79,12 @@ public sealed class EditionFiles(ImmutableArray<SiteRenderer> renderers, IGuideF
     /// <summary>What follows from a page or a picture alone.</summary>
     public IEnumerable<SiteFile> Pages() => renderers.SelectMany(r => r.Pages().Concat(r.InFolder(PictureFiles.Of(r.Guide, files))));
 
-    /// <summary>All files but the closing one.</summary>
-    public IEnumerable<SiteFile> All() => renderers.SelectMany(r => r.Files().Concat(r.InFolder(PictureFiles.Of(r.Guide, files))));
+    /// <summary>All files but the closing one. Making the search begins at once, beside whatever is done until the files are gone through.</summary>
+    public IEnumerable<SiteFile> All()
+    {
+        ImmutableArray<IEnumerable<SiteFile>> ofEditions = [.. renderers.Select(r => r.Files().Concat(r.InFolder(PictureFiles.Of(r.Guide, files))))];
+        return ofEditions.SelectMany(f => f);
+    }
 
     public ClosingFile Closing() => renderers[0].Closing();
 }

@@ -37,13 +37,8 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
         GuideWeights WeightsOf() => memory.Recall("weights", guide.Frame, () => GuideWeights.Of(guide));
     }
 
-    /// <summary>Another edition of a guide that has no errors in its first one.</summary>
-    /// <param name="language">Language tag (BCP 47), one of those that the settings list.</param>
-    /// <param name="memory">As the first edition was read with.</param>
-    /// <returns>With the findings in translated files only.</returns>
-    public static GuideReading In(string language, IGuideFiles files, DateOnly? today = null, GuideMemory? memory = null)
-    {
-        var read = Of(GuideLoader.LoadIn(files, language, memory), today, memory);
-        return read with { Findings = [.. read.Findings.Where(f => Translation.TryParse(f.Span.Path, out var own) && own.Language == language)] };
-    }
+    /// <summary>The reading of an edition that is not the first: with the findings in its translated files only.</summary>
+    /// <param name="language">Language tag (BCP 47) of the edition.</param>
+    public GuideReading OfEdition(string language) =>
+        this with { Findings = [.. Findings.Where(f => Translation.TryParse(f.Span.Path, out var own) && own.Language == language)] };
 }

@@ -22,16 +22,17 @@ public static class SiteCompiler
     /// <param name="target">Written only if no finding is an error.</param>
     /// <param name="report">Told what is being done, in the order of the stages.</param>
     /// <param name="today">What is dated later is wrong; null if no day is to be compared with. Nothing of it comes into the site.</param>
+    /// <param name="memory">Of earlier compiles of the guide; null if there is none.</param>
     /// <exception cref="SiteRefusedException">The target is not ours to write.</exception>
-    public static CompileResult Compile(IGuideFiles files, ThemeFiles theme, ISiteTarget target, IProgress<CompileStage> report, DateOnly? today = null)
+    public static CompileResult Compile(IGuideFiles files, ThemeFiles theme, ISiteTarget target, IProgress<CompileStage> report, DateOnly? today = null, GuideMemory? memory = null)
     {
         report.Report(CompileStage.Reading);
-        var guide = GuideEditions.Read(files, theme, today);
+        var guide = GuideEditions.Read(files, theme, today, memory);
         if (guide.HasErrors) return new CompileResult(guide.Guide, guide.Findings, 0);
         report.Report(CompileStage.Writing);
         try
         {
-            var site = guide.Draw(files);
+            var site = guide.Draw(files, memory);
             return new CompileResult(guide.Guide, guide.Findings, target.Write(site.All(), site.Closing()));
         }
         catch (Exception fault) when (FindingOf(fault) is { } finding)

@@ -13,6 +13,12 @@ if (args is [CompileBenchmark.ChildMark, var guide, var site])
     return 0;
 }
 
+if (args is [CompileBenchmark.AgainMark, var same, var where])
+{
+    CompileBenchmark.RunAgain(same, where, Console.Out);
+    return 0;
+}
+
 if (args is [CompileBenchmark.FloorMark, var compiled, var into])
 {
     CompileBenchmark.RunFloor(compiled, into, Console.Out);

@@ -129,7 +129,7 @@ public sealed class FileTests
         using var temp = new TempFolder();
         foreach (var (path, content) in BaseGuide.Files()) File.WriteAllBytes(temp.Write(path, ""), content);
         var settled = new SetClock(DateTimeOffset.UtcNow.AddMinutes(1));
-        GuideMemory memory = new();
+        SittingMemory memory = new();
         GuideLoader.Load(new FolderFiles(temp.PathTo(), settled), memory);
         var part = temp.PathTo("content", "parts", "hose.md");
         var written = File.GetLastWriteTimeUtc(part);

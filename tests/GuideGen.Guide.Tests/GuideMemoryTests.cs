@@ -1,6 +1,7 @@
 using System.Text;
 using CsCheck;
 using GuideGen.Guide.Inspection;
+using GuideGen.Guide.Keeping;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Tests.Rows;
 using GuideGen.Testing;
@@ -39,7 +40,7 @@ public sealed class GuideMemoryTests
     public void A_guide_read_with_a_memory_is_found_to_be_what_it_is_without() => Edit.Array[1, 8].Sample(
         edits =>
         {
-            GuideMemory memory = new();
+            SittingMemory memory = new();
             var files = BaseGuide.Files();
             foreach (var edit in edits)
             {
@@ -50,9 +51,25 @@ public sealed class GuideMemoryTests
         iter: Tries.Of(60));
 
     [Fact]
+    public void A_guide_read_with_what_was_written_down_is_found_to_be_what_it_is_without() => Edit.Array[1, 8].Sample(
+        edits =>
+        {
+            var written = Array.Empty<byte>();
+            var files = BaseGuide.Files();
+            foreach (var edit in edits)
+            {
+                edit(files);
+                KeptMemory memory = new(written, default);
+                Assert.Equal(Found(files, null), Found(files, memory));
+                written = memory.ToBytes();
+            }
+        },
+        iter: Tries.Of(60));
+
+    [Fact]
     public void Only_a_file_that_is_another_is_read_anew()
     {
-        GuideMemory memory = new();
+        SittingMemory memory = new();
         var files = BaseGuide.Files();
         var first = GuideLoader.Load(new MemoryFiles(files), memory).Guide;
         Change(files, Part, text => text + "\nIt is black.\n");
@@ -68,7 +85,7 @@ public sealed class GuideMemoryTests
     [Fact]
     public void What_one_reading_did_not_ask_for_is_forgotten()
     {
-        GuideMemory memory = new();
+        SittingMemory memory = new();
         var files = BaseGuide.Files();
         var first = GuideLoader.Load(new MemoryFiles(files), memory).Guide;
         Move(files, Part, "elsewhere");
@@ -77,7 +94,6 @@ public sealed class GuideMemoryTests
 
         Assert.NotSame(first.Parts.All[0], GuideLoader.Load(new MemoryFiles(files), memory).Guide.Parts.All[0]);
     }
-
 
     /// <summary>Of all editions, the findings and what the files refer to.</summary>
     static string Found(Dictionary<string, byte[]> files, GuideMemory? memory)

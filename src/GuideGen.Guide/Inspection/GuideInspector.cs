@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
+using GuideGen.Guide.Keeping;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
@@ -82,8 +83,17 @@ public static class GuideInspector
     {
         var looks = new Lazy<ImmutableArray<Func<IGuideEntry, IEnumerable<Finding>>>>(() => [.. OfPages.Select(i => i.For(guide))]);
         var basis = BasisOfPages(guide);
-        return SideBySide.Map([.. guide.Entries], e => memory.Recall("rules", basis, e.Origin.Whole, () => looks.Value.SelectMany(look => look(e)).ToImmutableArray()))
+        return SideBySide.Map([.. guide.Entries], e => memory.Recall("rules", basis, e.Origin.Whole, () => Kept(e)))
             .SelectMany(f => f);
+
+        ImmutableArray<Finding> Kept(IGuideEntry entry)
+        {
+            var (key, form) = (new KeptKey(KeptKind.Findings, basis, entry.Origin.Whole), new FindingsForm(entry.Origin.Source));
+            if (memory.TryFind(key, form, out var findings)) return findings;
+            findings = [.. looks.Value.SelectMany(look => look(entry))];
+            if (form.Fits(findings)) memory.Keep(key, form, findings);
+            return findings;
+        }
     }
 
     /// <summary>

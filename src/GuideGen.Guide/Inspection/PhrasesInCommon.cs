@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Collections.Immutable;
+using System.Numerics;
 
 namespace GuideGen.Guide.Inspection;
 
@@ -23,7 +24,7 @@ sealed class PhrasesInCommon
     /// <param name="pages">The phrases of each page, each once.</param>
     public static PhrasesInCommon Of(ImmutableArray<ulong[]> pages)
     {
-        var repeated = new RepeatFilter();
+        var repeated = new RepeatFilter(pages.Sum(p => p.Length));
         foreach (var phrases in pages)
         {
             foreach (var phrase in phrases) repeated.Add(phrase);
@@ -90,9 +91,16 @@ sealed class PhrasesInCommon
     /// </summary>
     sealed class RepeatFilter
     {
-        const int Slots = 1 << 25;
+        const int SlotsOfPhrase = 4;
 
-        readonly BitArray low = new(Slots), lowAgain = new(Slots), high = new(Slots), highAgain = new(Slots);
+        readonly uint slots;
+        readonly BitArray low, lowAgain, high, highAgain;
+
+        public RepeatFilter(int phrases)
+        {
+            slots = BitOperations.RoundUpToPowerOf2((uint)(SlotsOfPhrase * phrases) + 1);
+            (low, lowAgain, high, highAgain) = (new((int)slots), new((int)slots), new((int)slots), new((int)slots));
+        }
 
         public void Add(ulong phrase)
         {
@@ -108,8 +116,8 @@ sealed class PhrasesInCommon
             else once[slot] = true;
         }
 
-        static int Low(ulong phrase) => (int)(phrase % Slots);
+        int Low(ulong phrase) => (int)(phrase & (slots - 1));
 
-        static int High(ulong phrase) => (int)((phrase >> 32) % Slots);
+        int High(ulong phrase) => (int)((phrase >> 32) & (slots - 1));
     }
 }

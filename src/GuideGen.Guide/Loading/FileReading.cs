@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Diagnostics.CodeAnalysis;
 using GuideGen.Guide.Findings;
+using GuideGen.Guide.Keeping;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
 using GuideGen.Guide.Shapes;
@@ -10,7 +11,7 @@ using GuideGen.Guide.Yaml;
 namespace GuideGen.Guide.Loading;
 
 /// <summary>Reads one file into one value, and keeps what is found and referred to on the way.</summary>
-sealed class FileReading(IGuideFiles files, string path)
+sealed class FileReading(IGuideFiles files, string path, GuideMemory memory)
 {
     /// <summary>True if the guide's settings allow some HTML in its pages.</summary>
     public bool AllowsHtml { get; init; }
@@ -44,34 +45,54 @@ sealed class FileReading(IGuideFiles files, string path)
     {
         value = default!;
         if (ReadFront(path) is not { } written || Translated(written, shape.Outline, ReadFront) is not { } file) return false;
-        if (PageBodyReader.Read(file.Source, file.BodyStart, Findings, AllowsHtml) is not { } body) return false;
+        if (BodyOf(file) is not { } body) return false;
         Face = FaceOf(written, file, body);
         return shape.TryRead(file.Root, BindingFor(OriginOf(kind, slug, file.Source, body)), out value);
     }
 
     /// <summary>A file that is used as it stands.</summary>
-    public bool TryReadText([NotNullWhen(true)] out SourceText? text) => (text = ReadSource(path)) is not null;
+    public bool TryReadText([NotNullWhen(true)] out SourceText? text) => (text = ReadSource(path)?.Source) is not null;
 
     /// <param name="BodyStart">Where the Markdown begins; 0 if there is none.</param>
-    readonly record struct ReadFile(SourceText Source, YamlNode Root, int BodyStart)
+    readonly record struct ReadFile(SourceText Source, Digest Content, YamlNode Root, int BodyStart)
     {
         public ReadOnlySpan<char> Front => Source.Text.AsSpan(0, BodyStart);
     }
 
     ReadFile? ReadStructure(string file)
     {
-        if (ReadSource(file) is not { } source) return null;
-        var root = YamlReader.Read(source, Findings);
+        if (ReadSource(file) is not var (source, content)) return null;
+        var root = RootOf(source, content, 0, source.Text.Length);
         if (root is null && Findings.IsEmpty) Findings.Add(Rules.FileEmpty.At(source.Top));
-        return root is null ? null : new ReadFile(source, root, 0);
+        return root is null ? null : new ReadFile(source, content, root, 0);
     }
 
     ReadFile? ReadFront(string file)
     {
-        if (ReadSource(file) is not { } source || FrontMatter.Find(source, Findings) is not { } front) return null;
-        var root = YamlReader.Read(source, front.Start, front.Length, Findings);
+        if (ReadSource(file) is not var (source, content) || FrontMatter.Find(source, Findings) is not { } front) return null;
+        var root = RootOf(source, content, front.Start, front.Length);
         if (root is null && Findings.IsEmpty) Findings.Add(Rules.FrontMatterEmpty.At(source.Span(0, 3)));
-        return root is null ? null : new ReadFile(source, root, front.BodyStart);
+        return root is null ? null : new ReadFile(source, content, root, front.BodyStart);
+    }
+
+    YamlNode? RootOf(SourceText source, Digest content, int start, int length) =>
+        Kept(new KeptKey(start == 0 ? KeptKind.Yaml : KeptKind.FrontMatter, default, content), new YamlForm(source), found => YamlReader.Read(source, start, length, found));
+
+    PageBody? BodyOf(ReadFile file) => Kept(
+        new KeptKey(AllowsHtml ? KeptKind.BodyWithHtml : KeptKind.Body, default, file.Content),
+        new BodyForm(file.Source),
+        found => PageBodyReader.Read(file.Source, file.BodyStart, found, AllowsHtml));
+
+    /// <summary>What there is nothing to say about is kept.</summary>
+    T? Kept<T>(KeptKey key, IKeptForm<T> form, Func<FindingList, T?> read)
+        where T : class
+    {
+        if (memory.TryFind(key, form, out var kept)) return kept;
+        var found = new FindingList();
+        var value = read(found);
+        Findings.AddRange(found.ToSorted());
+        if (value is not null && found.IsEmpty) memory.Keep(key, form, value);
+        return value;
     }
 
     static Digest FaceOf(ReadFile written, ReadFile file, PageBody body)
@@ -95,17 +116,18 @@ sealed class FileReading(IGuideFiles files, string path)
 
     Binding BindingFor(PageOrigin origin) => new(origin, Findings, References);
 
-    SourceText? ReadSource(string file)
+    (SourceText Source, Digest Content)? ReadSource(string file)
     {
         var nothing = new SourceText(file, "");
         if (!files.TryRead(file, out var bytes, out var why))
         {
             Findings.Add(Rules.FileUnreadable.At(nothing.Top, why));
-            Took(file, []);
+            Took(file, default);
             return null;
         }
 
-        Took(file, bytes);
+        var content = Digest.Of(bytes);
+        Took(file, content);
 
         if (bytes.Length > GuideLimits.TextBytes)
         {
@@ -118,13 +140,13 @@ sealed class FileReading(IGuideFiles files, string path)
         var objection = Objection(source, isText);
         if (objection is null) Findings.AddRange(Inspection.Blanks.In(source));
         if (objection is not null) Findings.Add(objection);
-        return objection is null ? source : null;
+        return objection is null ? (source, content) : null;
     }
 
-    void Took(string file, byte[] bytes)
+    void Took(string file, Digest content)
     {
         using var all = new Digester();
-        Face = Whole = all.Add(Whole).Add(file).Add(bytes).Take();
+        Face = Whole = all.Add(Whole).Add(file).Add(content).Take();
     }
 
     static Finding? Objection(SourceText source, bool isText)

@@ -157,7 +157,7 @@ public sealed class GuideLoader
     FileReading ReadingOf(IGuideFiles from, string path)
     {
         var translation = translations.GetValueOrDefault(path);
-        return new FileReading(from, path) { AllowsHtml = allowsHtml, Translation = translation, Language = translation is null ? language : edition! };
+        return new FileReading(from, path, memory) { AllowsHtml = allowsHtml, Translation = translation, Language = translation is null ? language : edition! };
     }
 
     FrozenDictionary<string, Picture> ReadPictures()
@@ -176,7 +176,7 @@ public sealed class GuideLoader
         var pieces = ImmutableSortedDictionary.CreateBuilder<string, SourceText>(StringComparer.Ordinal);
         foreach (var path in files.Paths.Where(ThemePieces.IsPiece))
         {
-            var reading = new FileReading(files, path);
+            var reading = new FileReading(files, path, memory);
             if (ThemePieces.Objection(path) is { } objection) findings.Add(objection);
             else if (reading.TryReadText(out var text)) pieces.Add(path[(ThemePieces.Folder.Length + 1)..], text);
             Keep(reading);

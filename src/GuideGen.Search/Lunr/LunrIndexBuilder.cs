@@ -5,8 +5,8 @@ namespace GuideGen.Search.Lunr;
 /// <summary>Builds what lunr.js 2.3.9 builds with its default pipeline, BM25 constants and no metadata.</summary>
 public static class LunrIndexBuilder
 {
-    // Each chunk stems its own words, so chunks are few; a large guide still keeps several processors busy.
-    const int DocumentsPerChunk = 2_000;
+    // Each chunk stems its own words, so chunks are few; a guide of a thousand pages still keeps two processors busy.
+    const int DocumentsPerChunk = 800;
 
     /// <exception cref="ArgumentException">
     /// A reference occurs twice, a document has not one text per field, or a field is not as <see cref="SearchField"/> asks.

@@ -15,10 +15,11 @@ static class PictureFiles
     public static IEnumerable<SiteFile> Of(GuideContent guide, IGuideFiles files) => guide.Assets.SelectMany(asset =>
     {
         var path = LinkTable.PathOfAsset(asset);
+        Digest? basis = guide.Pictures.TryGetValue(asset, out var picture) ? BasisOf(picture) : null;
         var sizes = PhotoSizes.Of(guide, asset);
         return sizes.IsEmpty
-            ? [new SiteFile(asset, Read)]
-            : sizes.Select(size => new SiteFile(size.Address, () => PhotoWriter.Draw(Read(), size) ?? throw At(Rules.ImageBroken)));
+            ? [new SiteFile(asset, Read) { Basis = basis }]
+            : sizes.Select(size => new SiteFile(size.Address, () => PhotoWriter.Draw(Read(), size) ?? throw At(Rules.ImageBroken)) { Basis = basis });
 
         byte[] Read()
         {
@@ -28,4 +29,11 @@ static class PictureFiles
 
         PictureException At(Rule rule, params string[] facts) => new(rule.At(new SourceText(path, "").Top, facts));
     });
+
+    /// <summary>The size is in the address.</summary>
+    static Digest BasisOf(Picture picture)
+    {
+        using var all = new Digester();
+        return all.Add(ThisTool.Digest).Add(picture.Digest).Take();
+    }
 }

@@ -6,12 +6,22 @@ namespace GuideGen.Site.Planning;
 
 /// <summary>A page the site will have.</summary>
 /// <param name="Template">The theme's template that draws it.</param>
-public abstract record PlannedPage(string Address, string Template);
+public abstract record PlannedPage(string Address, string Template)
+{
+    /// <summary>The entry whose text the page shows; null for a page that shows no entry's text.</summary>
+    public virtual IGuideEntry? Shown => null;
+}
 
-public sealed record EntryPage(IGuideEntry Entry, string Template) : PlannedPage(Addresses.Of(Entry), Template);
+public sealed record EntryPage(IGuideEntry Entry, string Template) : PlannedPage(Addresses.Of(Entry), Template)
+{
+    public override IGuideEntry Shown => Entry;
+}
 
 /// <param name="Own">What the guide itself says about the code, if it does.</param>
-public sealed record CodeInfoPage(TroubleCode Code, CodePage? Own) : PlannedPage(Addresses.Of(Code), "code");
+public sealed record CodeInfoPage(TroubleCode Code, CodePage? Own) : PlannedPage(Addresses.Of(Code), "code")
+{
+    public override IGuideEntry? Shown => Own;
+}
 
 /// <summary>Every standard code that shares three characters, and those of this guide.</summary>
 public sealed record CodeGroupPage(CodeGroup Group) : PlannedPage(Addresses.OfGroup(Group.Name), "code-group");

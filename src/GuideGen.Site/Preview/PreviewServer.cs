@@ -28,7 +28,7 @@ public sealed class PreviewServer : IAsyncDisposable
     readonly CancellationTokenSource closing = new();
     readonly Task loop;
     readonly Lock rebuilding = new();
-    readonly GuideMemory memory = new();
+    readonly SittingMemory memory = new();
     volatile PreviewSite site = PreviewSite.None;
 
     PreviewServer(HttpListener listener, int port, Func<IGuideFiles> open, ThemeFiles theme, DateOnly? today)

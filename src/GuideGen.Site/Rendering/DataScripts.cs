@@ -27,13 +27,18 @@ sealed class DataScripts
 
     SearchScripts Search => search.GetAwaiter().GetResult();
 
-    /// <summary>The search last, for which it is waited then.</summary>
-    public IEnumerable<SiteFile> Files()
+    /// <summary>What does not depend on the text of pages.</summary>
+    public IEnumerable<SiteFile> OfFrame()
     {
         yield return new SiteFile("data/codes.js", () => Script("codes", WriteCodes));
         yield return new SiteFile("data/weigh.js", () => Script("weigh", json => WeighScript.Write(json, view)));
         yield return new SiteFile("data/standard-codes.js", () => Script("standardCodes", WriteStandardCodes));
         foreach (var group in plan.Groups) yield return new SiteFile($"data/codes/{group.Name.ToLowerInvariant()}.js", () => GroupScript(group));
+    }
+
+    /// <summary>What depends on the text of all pages. For the search it is waited then.</summary>
+    public IEnumerable<SiteFile> OfText()
+    {
         yield return new SiteFile("data/site.js", () => Script("site", json => WriteSite(json, Search.Head)));
         foreach (var file in Search.Files) yield return file;
     }

@@ -1,4 +1,5 @@
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Text;
 using GuideGen.Site.Planning;
 using GuideGen.Site.Publishing;
 using GuideGen.Site.Views;
@@ -7,7 +8,8 @@ using Scriban.Runtime;
 namespace GuideGen.Site.Rendering;
 
 /// <summary>The fifth stage: draws the planned pages. Pages are independent of each other and can be drawn side by side.</summary>
-public sealed class SiteRenderer(SitePlan plan, Theme theme)
+/// <param name="basis">Of all that every file follows from: the tool, the look, and the frames of all editions. Null if no file is to have a basis.</param>
+public sealed class SiteRenderer(SitePlan plan, Theme theme, Digest? basis = null)
 {
     public GuideContent Guide => plan.Guide;
 
@@ -15,14 +17,23 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme)
     public IEnumerable<SiteFile> Files()
     {
         var data = new DataScripts(plan, theme);
-        return Pages().Concat(InFolder([.. theme.Assets.Files, WebManifest.Of(plan.Guide, theme.Assets), .. PublishFiles.Of(plan)])).Concat(InFolder(data.Files()));
+        IEnumerable<SiteFile> ofFrame = [.. theme.Assets.Files, WebManifest.Of(plan.Guide, theme.Assets), .. PublishFiles.Of(plan), .. data.OfFrame()];
+        return Pages().Concat(InFolder(ofFrame.Select(f => f with { Basis = basis }))).Concat(InFolder(data.OfText()));
     }
 
-    public IEnumerable<SiteFile> Pages() => InFolder(plan.Pages.Select(p => new SiteFile(p.Address, () => Draw(p))));
+    public IEnumerable<SiteFile> Pages() => InFolder(plan.Pages.Select(p => new SiteFile(p.Address, () => Draw(p)) { Basis = BasisOf(p) }));
+
+    /// <summary>The text of an entry is drawn on its own page only.</summary>
+    Digest? BasisOf(PlannedPage page)
+    {
+        if (basis is not { } ofAll || page.Shown is not { } entry) return basis;
+        using var all = new Digester();
+        return all.Add(ofAll).Add(entry.Origin.Whole).Take();
+    }
 
     /// <summary>The files as they stand in a site with several editions.</summary>
     public IEnumerable<SiteFile> InFolder(IEnumerable<SiteFile> files) =>
-        plan.Folder.Length == 0 ? files : files.Select(f => new SiteFile(plan.Folder + f.Address, f.Read) { IsOfFirstEdition = false });
+        plan.Folder.Length == 0 ? files : files.Select(f => f with { Address = plan.Folder + f.Address, IsOfFirstEdition = false });
 
     public ClosingFile Closing() => ServiceWorker.Of(theme.Files);
 

@@ -18,8 +18,9 @@ public sealed class Theme
     readonly FrozenDictionary<string, Template> templates;
     readonly ScriptObject builtins;
 
-    // A context is large and learns how to read what it is given, so the next page gets it again.
-    readonly ConcurrentBag<ThemeContext> contexts = [];
+    // A context is large and learns how to read what it is given, so the next page gets it again. Not from a bag: its lists of each
+    // thread would hold the contexts, and they the theme, for ever.
+    readonly ConcurrentStack<ThemeContext> contexts = [];
 
     internal Theme(ThemeFiles files, ThemeWords words)
     {
@@ -51,7 +52,7 @@ public sealed class Theme
     /// <exception cref="ThemeException">A template is missing or broken, or asks for something it is not given.</exception>
     internal void DrawPage(string template, ScriptObject model, TextBuffer page)
     {
-        var context = contexts.TryTake(out var used) ? used : new ThemeContext(builtins, this);
+        var context = contexts.TryPop(out var used) ? used : new ThemeContext(builtins, this);
         using var content = new TextBuffer();
         context.Begin(model);
         try
@@ -66,7 +67,7 @@ public sealed class Theme
         }
 
         context.End();
-        contexts.Add(context);
+        contexts.Push(context);
     }
 
     internal bool Has(string template) => templates.ContainsKey(template);

@@ -31,6 +31,14 @@ public sealed class ThemeFiles
     public IEnumerable<string> Below(string folder) =>
         files.Keys.Where(k => k.StartsWith(folder + "/", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
 
+    /// <summary>Of all paths and contents.</summary>
+    public Digest Digest()
+    {
+        using var all = new Digester();
+        foreach (var (path, bytes) in files.OrderBy(f => f.Key, StringComparer.Ordinal)) all.Add(path).Add(bytes);
+        return all.Take();
+    }
+
     public byte[] Bytes(string path) => files[path];
 
     public string Text(string path) => System.Text.Encoding.UTF8.GetString(files[path]);

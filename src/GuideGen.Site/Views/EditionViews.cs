@@ -23,7 +23,7 @@ static class EditionViews
             ["is_here"] = language == guide.Settings.Language.Value,
         }));
         page["to_site_root"] = view.Plan.Folder.Length == 0 ? "" : "../";
-        page["written_in"] = WrittenIn(planned) is { } written && written != guide.Settings.Language.Value ? written : null;
+        page["written_in"] = planned.Shown?.Origin.Body.Language is { } written && written != guide.Settings.Language.Value ? written : null;
     }
 
     /// <summary>As its speakers call it.</summary>
@@ -32,13 +32,6 @@ static class EditionViews
         var culture = CultureInfo.GetCultureInfo(language);
         return culture.TextInfo.ToTitleCase((culture.IsNeutralCulture ? culture : culture.Parent).NativeName);
     }
-
-    static string? WrittenIn(PlannedPage page) => page switch
-    {
-        EntryPage entry => entry.Entry.Origin.Body.Language,
-        CodeInfoPage { Own: { } own } => own.Origin.Body.Language,
-        _ => null,
-    };
 
     static string? CanonicalIn(GuideContent guide, string language, string address)
     {

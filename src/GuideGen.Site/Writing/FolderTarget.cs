@@ -1,33 +1,42 @@
 using System.Collections.Concurrent;
 using GuideGen.Guide;
+using GuideGen.Guide.Keeping;
+using GuideGen.Guide.Text;
 using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Writing;
 
 /// <summary>
 /// Writes a site into a folder: first whole into a staging folder beside it, on the same volume, then swapped in.
-/// Until the swap the last good site is untouched. Files of an earlier compile go, files of others stay.
+/// Until the swap the last good site is untouched. Files of an earlier compile go, files of others stay. What would be made again
+/// byte by byte is taken over from the last site, see <see cref="SiteOrigins"/>.
 /// </summary>
 /// <param name="folder">The full path of the site's folder, not a link; see <see cref="SitePlace"/>.</param>
 /// <param name="threads">How many files are drawn and written side by side.</param>
-public sealed class FolderTarget(string folder, int threads) : ISiteTarget
+/// <param name="memory">What the next compile is to know; null if it is to know nothing.</param>
+public sealed class FolderTarget(string folder, int threads, KeptMemory? memory = null) : ISiteTarget
 {
     const int NamedInMessage = 5;
 
     readonly StagingFolder staging = new(folder);
+
+    /// <summary>What the last compile into a folder left for the next one.</summary>
+    public static KeptMemory MemoryOf(string folder) => new(StagingFolder.ReadKept(new StagingFolder(folder).Memory), ThisTool.Digest);
 
     public int Write(IEnumerable<SiteFile> files, ClosingFile? closing = null)
     {
         using var claim = staging.Claim();
         staging.Recover();
         staging.Begin();
-        var foreign = Task.Run(() => new ForeignFiles(folder));
-        int count;
+        var old = SiteManifest.ReadFrom(folder);
+        var foreign = Task.Run(() => new ForeignFiles(folder, old));
+        // All that is to be known is known by now: drawing adds nothing.
+        var known = Task.Run(() => memory?.ToBytes());
+        ConcurrentDictionary<string, (Digest? Basis, byte[] Hash)> written;
         try
         {
-            var addresses = WriteAll(files, closing);
-            RefuseIfInTheWay(foreign.GetAwaiter().GetResult(), addresses);
-            count = addresses.Count;
+            written = WriteAll(files, closing, old);
+            RefuseIfInTheWay(foreign.GetAwaiter().GetResult(), written.Keys);
         }
         catch
         {
@@ -35,26 +44,45 @@ public sealed class FolderTarget(string folder, int threads) : ISiteTarget
             throw;
         }
 
-        staging.SwapIn();
-        return count;
+        staging.SwapIn(old);
+        staging.TryKeep(staging.Origins, SiteOrigins.Text(from w in written let basis = w.Value.Basis where basis is not null select (w.Key, basis.Value, w.Value.Hash)));
+        if (known.GetAwaiter().GetResult() is { } bytes) staging.TryKeep(staging.Memory, bytes);
+        return written.Count;
     }
 
-    /// <returns>The addresses of all files.</returns>
-    ICollection<string> WriteAll(IEnumerable<SiteFile> files, ClosingFile? closing)
+    /// <returns>By address, from what each file was made, and the SHA-256 of its bytes.</returns>
+    ConcurrentDictionary<string, (Digest? Basis, byte[] Hash)> WriteAll(IEnumerable<SiteFile> files, ClosingFile? closing, SiteManifest old)
     {
-        var hashes = new ConcurrentDictionary<string, byte[]>();
+        var origins = SiteOrigins.Read(StagingFolder.ReadKept(staging.Origins));
+        var written = new ConcurrentDictionary<string, (Digest? Basis, byte[] Hash)>();
         var folders = new ConcurrentDictionary<string, DirectoryInfo>();
-        SideBySide.ForEach(files, threads, file => Put(file.Address, file.Read()));
-        if (closing is not null) Put(closing.Address, closing.Make(hashes));
-        SiteManifest.WriteTo(staging.Growing, hashes);
-        return hashes.Keys;
+        SideBySide.ForEach(files, threads, file =>
+        {
+            if (!TakeOver(file)) Put(file.Address, file.Basis, file.Read());
+        });
+        if (closing is not null) Put(closing.Address, null, closing.Make(written.ToDictionary(w => w.Key, w => w.Value.Hash)));
+        SiteManifest.WriteTo(staging.Growing, written.Select(w => KeyValuePair.Create(w.Key, w.Value.Hash)));
+        return written;
 
-        void Put(string address, byte[] bytes)
+        bool TakeOver(SiteFile file)
+        {
+            if (file.Basis is not { } basis || origins.HashOf(file.Address, basis) is not { } hash || old.Find(file.Address, hash) is not { } made) return false;
+            if (!HardLink.TryCreateOrCopy(made, PlaceFor(file.Address))) return false;
+            written[file.Address] = (basis, Convert.FromHexString(hash));
+            return true;
+        }
+
+        void Put(string address, Digest? basis, byte[] bytes)
+        {
+            File.WriteAllBytes(PlaceFor(address), bytes);
+            written[address] = (basis, SiteManifest.HashOf(bytes));
+        }
+
+        string PlaceFor(string address)
         {
             var path = staging.PathOf(address);
             folders.GetOrAdd(Path.GetDirectoryName(path)!, Directory.CreateDirectory);
-            File.WriteAllBytes(path, bytes);
-            hashes[address] = SiteManifest.HashOf(bytes);
+            return path;
         }
     }
 

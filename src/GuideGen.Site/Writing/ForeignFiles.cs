@@ -11,10 +11,10 @@ sealed class ForeignFiles
     readonly HashSet<string> ourFolders;
     readonly List<string> all;
 
-    public ForeignFiles(string folder)
+    /// <param name="ours">What compiles wrote into the folder.</param>
+    public ForeignFiles(string folder, SiteManifest ours)
     {
-        this.folder = folder;
-        ours = SiteManifest.ReadFrom(folder);
+        (this.folder, this.ours) = (folder, ours);
         ourFolders = ours.Addresses.SelectMany(FoldersOf).ToHashSet(StringComparer.Ordinal);
         all = Directory.Exists(folder) ? [.. Below("")] : [];
     }

@@ -1,6 +1,8 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Security.Cryptography;
 using System.Text.RegularExpressions;
+using GuideGen.Guide.Loading;
 
 namespace GuideGen.Site.Writing;
 
@@ -8,14 +10,21 @@ namespace GuideGen.Site.Writing;
 /// The list of files that a compile wrote, kept with them. What is not on it, or is not as it was written any more,
 /// belongs to somebody else.
 /// </summary>
-/// <param name="folder">The site's folder.</param>
-/// <param name="hashes">By address, the SHA-256 of the file in hexadecimal.</param>
-/// <remarks>A line a file: its hash, two blanks, its address.</remarks>
-sealed partial class SiteManifest(string folder, FrozenDictionary<string, string> hashes)
+/// <remarks>
+/// A line a file: its hash, two blanks, its address. Each file is gone through once, and again only if its length or its time have changed since.
+/// </remarks>
+sealed partial class SiteManifest
 {
     public const string FileName = "guide-files.txt";
 
     const int AddressStart = 66;
+
+    readonly string folder;
+    readonly FrozenDictionary<string, string> hashes;
+    readonly ConcurrentDictionary<string, (FileStamp Stamp, bool IsOurs)> looked;
+
+    SiteManifest(string folder, FrozenDictionary<string, string> hashes, ConcurrentDictionary<string, (FileStamp, bool)> looked) =>
+        (this.folder, this.hashes, this.looked) = (folder, hashes, looked);
 
     public IEnumerable<string> Addresses => hashes.Keys;
 
@@ -24,10 +33,14 @@ sealed partial class SiteManifest(string folder, FrozenDictionary<string, string
     {
         var path = Path.Combine(folder, FileName);
         string[] lines = File.Exists(path) ? File.ReadAllLines(path) : [];
-        return new SiteManifest(folder, lines.All(l => Line().IsMatch(l))
-            ? lines.DistinctBy(l => l[AddressStart..]).ToFrozenDictionary(l => l[AddressStart..], l => l[..64])
-            : FrozenDictionary<string, string>.Empty);
+        return new SiteManifest(
+            folder,
+            lines.All(l => Line().IsMatch(l)) ? lines.DistinctBy(l => l[AddressStart..]).ToFrozenDictionary(l => l[AddressStart..], l => l[..64]) : FrozenDictionary<string, string>.Empty,
+            []);
     }
+
+    /// <summary>The list of the same files after their folder was moved.</summary>
+    public SiteManifest MovedTo(string place) => new(place, hashes, looked);
 
     public static void WriteTo(string folder, IEnumerable<KeyValuePair<string, byte[]>> hashes) =>
         File.WriteAllBytes(Path.Combine(folder, FileName), Text(hashes));
@@ -37,14 +50,22 @@ sealed partial class SiteManifest(string folder, FrozenDictionary<string, string
 
     public static byte[] HashOf(byte[] bytes) => SHA256.HashData(bytes);
 
-    /// <param name="address">Of a file that is there.</param>
+    /// <returns>The full path of a file of ours with that content; null if there is none.</returns>
+    /// <param name="hash">Its SHA-256 in hexadecimal.</param>
+    public string? Find(string address, string hash) =>
+        hashes.TryGetValue(address, out var written) && written == hash && IsOurs(address) ? Path.Combine(folder, address) : null;
+
     public bool IsOurs(string address)
     {
         if (address == FileName) return hashes.Count > 0;
-        var path = Path.Combine(folder, address);
-        if (!hashes.TryGetValue(address, out var written) || new FileInfo(path).LinkTarget is not null) return false;
-        using var file = File.OpenRead(path);
-        return Convert.ToHexStringLower(SHA256.HashData(file)) == written;
+        var file = new FileInfo(Path.Combine(folder, address));
+        if (!hashes.TryGetValue(address, out var written) || !file.Exists || file.LinkTarget is not null) return false;
+        var stamp = new FileStamp(file.Length, file.LastWriteTimeUtc.Ticks);
+        if (looked.TryGetValue(address, out var seen) && seen.Stamp == stamp) return seen.IsOurs;
+        using var content = file.OpenRead();
+        var isOurs = Convert.ToHexStringLower(SHA256.HashData(content)) == written;
+        looked[address] = (stamp, isOurs);
+        return isOurs;
     }
 
     [GeneratedRegex("^[0-9a-f]{64}  .", RegexOptions.CultureInvariant)]

@@ -29,6 +29,40 @@ sealed class StagingFolder
 
     public string Growing { get; }
 
+    /// <summary>See <see cref="SiteOrigins"/>; not part of the staging, and kept.</summary>
+    public string Origins => Beside("origins");
+
+    /// <summary>See <see cref="Guide.Keeping.KeptMemory"/>; not part of the staging, and kept.</summary>
+    public string Memory => Beside("memory");
+
+    /// <returns>Nothing if there is no such file, or it cannot be read.</returns>
+    public static byte[] ReadKept(string path)
+    {
+        try
+        {
+            return File.Exists(path) ? File.ReadAllBytes(path) : [];
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
+    /// <summary>Puts something in the place of a kept file, whole or not at all. It only saves time, so it may also fail.</summary>
+    public void TryKeep(string path, byte[] bytes)
+    {
+        if (bytes.Length == 0 && !File.Exists(path)) return;
+        try
+        {
+            File.WriteAllBytes(Beside("growing-file"), bytes);
+            File.Move(Beside("growing-file"), path, overwrite: true);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // The volume is full, or somebody holds the file: the next compile does more by itself.
+        }
+    }
+
     public string PathOf(string address) => Path.Combine(Growing, address);
 
     /// <summary>Holds the site's folder for this compile until disposed.</summary>
@@ -56,22 +90,30 @@ sealed class StagingFolder
     {
         foreach (var old in new[] { previous, next }.Where(Directory.Exists))
         {
-            if (Directory.Exists(site)) Retire(old);
+            if (Directory.Exists(site)) Retire(old, SiteManifest.ReadFrom(old));
             else Directory.Move(old, site);
         }
 
         foreach (var left in new[] { Growing, discarded }.Where(Directory.Exists)) Directory.Delete(left, recursive: true);
+        File.Delete(Beside("growing-file"));
     }
 
     public void Begin() => Directory.CreateDirectory(Growing);
 
     public void Drop() => Directory.Delete(Growing, recursive: true);
 
-    public void SwapIn()
+    /// <param name="ours">What compiles wrote into the old site.</param>
+    public void SwapIn(SiteManifest ours)
     {
         Directory.Move(Growing, next);
-        if (!Directory.Exists(site)) Directory.Move(next, site);
-        else Retire(FolderExchange.TryExchange(next, site) ? next : SwapByRenaming());
+        if (!Directory.Exists(site))
+        {
+            Directory.Move(next, site);
+            return;
+        }
+
+        var old = FolderExchange.TryExchange(next, site) ? next : SwapByRenaming();
+        Retire(old, ours.MovedTo(old));
     }
 
     /// <summary>For systems that cannot exchange two folders in one step: for a moment the site's name stands for nothing.</summary>
@@ -93,9 +135,9 @@ sealed class StagingFolder
     }
 
     /// <summary>Moves what no compile wrote from an old site into the new one, and does away with the rest.</summary>
-    void Retire(string old)
+    void Retire(string old, SiteManifest ours)
     {
-        new ForeignFiles(old).MoveTo(site);
+        new ForeignFiles(old, ours).MoveTo(site);
         if (Directory.Exists(discarded)) Delete(discarded);
         Directory.Move(old, discarded);
         Delete(discarded);

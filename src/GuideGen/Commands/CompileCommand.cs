@@ -30,9 +30,10 @@ static class CompileCommand
 
     static int Compile(Terminal terminal, FolderFiles files, string folder, FindingReport report)
     {
-        var target = new FolderTarget(folder, Environment.ProcessorCount);
+        var memory = FolderTarget.MemoryOf(folder);
+        var target = new FolderTarget(folder, Environment.ProcessorCount, memory);
         var result = terminal.Progress.Status().Start("…", status =>
-            SiteCompiler.Compile(files, ThemeFiles.BuiltIn, target, new StageReport(status), terminal.Today));
+            SiteCompiler.Compile(files, ThemeFiles.BuiltIn, target, new StageReport(status), terminal.Today, memory));
         report.Write(result.Findings);
         report.Say(result.IsWritten
             ? $"{result.Guide.Settings.Title.Value}: {result.Files} files in {folder}"

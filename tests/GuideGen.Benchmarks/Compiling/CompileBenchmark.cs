@@ -11,12 +11,15 @@ namespace GuideGen.Benchmarks.Compiling;
 
 /// <summary>
 /// Compiles of guides of growing size, each in a process of its own so that start, peak memory and allocations are its own, and in
-/// the same run, after it, the floor of <see cref="CompileFloor"/> over the same files.
+/// the same run, after it, the floor of <see cref="CompileFloor"/> over the same files. Then the same guide again, in the same folder, after
+/// an edit in the text of one page and after one in its front matter.
 /// </summary>
 static class CompileBenchmark
 {
     /// <summary>The words before the two folders when the benchmark starts itself for one compile, or for the floor alone.</summary>
-    public const string ChildMark = "one-compile", FloorMark = "one-floor";
+    public const string ChildMark = "one-compile", AgainMark = "one-compile-again", FloorMark = "one-floor";
+
+    const int Edits = 5;
 
     /// <summary>Between two looks at how much memory a program has taken.</summary>
     static readonly TimeSpan Look = TimeSpan.FromMilliseconds(10);
@@ -28,23 +31,28 @@ static class CompileBenchmark
     {
         var program = words.FirstOrDefault(w => !int.TryParse(w, out _));
         int[] sizes = [.. words.Where(w => w != program).Select(w => int.Parse(w, CultureInfo.InvariantCulture))];
-        await output.WriteLineAsync("| pages | files | site, MB | whole process, s | reading, s | ms a page | peak, MB | allocated, MB | floor, s: read, Markdown, YAML, template, index, write | of the floor |");
-        await output.WriteLineAsync("| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | :--- | ---: |");
+        await output.WriteLineAsync("| pages | files | site, MB | whole process, s | again: text, s | front matter, s | reading, s | ms a page | peak, MB | allocated, MB | floor, s: read, Markdown, YAML, template, index, write | of the floor |");
+        await output.WriteLineAsync("| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | :--- | ---: |");
         foreach (var size in sizes is [] ? Sizes : sizes) await output.WriteLineAsync(await Row(size, program));
     }
 
     /// <summary>One compile and the floor for it, told as JSON.</summary>
-    public static void RunOne(string guide, string site, TextWriter output)
+    public static void RunOne(string guide, string site, TextWriter output) => Run(guide, site, withFloor: true, output);
+
+    public static void RunAgain(string guide, string site, TextWriter output) => Run(guide, site, withFloor: false, output);
+
+    static void Run(string guide, string site, bool withFloor, TextWriter output)
     {
         var started = Process.GetCurrentProcess().StartTime;
         var clock = new Stages();
-        var result = SiteCompiler.Compile(new FolderFiles(guide), ThemeFiles.BuiltIn, new FolderTarget(site, Environment.ProcessorCount), clock);
+        var memory = FolderTarget.MemoryOf(site);
+        var result = SiteCompiler.Compile(new FolderFiles(guide), ThemeFiles.BuiltIn, new FolderTarget(site, Environment.ProcessorCount, memory), clock, null, memory);
         var whole = (DateTime.Now - started).TotalSeconds;
         foreach (var finding in result.Findings.OrderByDescending(f => f.Severity == Severity.Error).Take(5)) Console.Error.WriteLine($"{finding.Span}: {finding.Rule.Id} {finding.Message}");
         if (!result.IsWritten) throw new InvalidOperationException("the generated guide has errors");
         using var process = Process.GetCurrentProcess();
         output.WriteLine(JsonSerializer.Serialize(new Measured(
-            result.Files, whole, clock.Reading, process.PeakWorkingSet64 / 1e6, GC.GetTotalAllocatedBytes() / 1e6, CompileFloor.Of(guide, site))));
+            result.Files, whole, clock.Reading, process.PeakWorkingSet64 / 1e6, GC.GetTotalAllocatedBytes() / 1e6, withFloor ? CompileFloor.Of(guide, site) : null)));
     }
 
     public static void RunFloor(string guide, string site, TextWriter output) => output.WriteLine(JsonSerializer.Serialize(CompileFloor.Of(guide, site)));
@@ -58,18 +66,35 @@ static class CompileBenchmark
             WriteGuide(size, guide);
             var one = program is null ? await InChild<Measured>(ChildMark, guide, site) : await OfProgram(program, guide, site);
             var megabytes = new DirectoryInfo(site).EnumerateFiles("*", SearchOption.AllDirectories).Sum(f => f.Length) / 1e6;
-            var floor = one.Floor;
+            var (text, front) = (new List<double>(), new List<double>());
+            for (var i = 0; i < Edits; i++)
+            {
+                text.Add(await Again(s => s + $"\nEdit {i}.\n"));
+                front.Add(await Again(s => s.Replace("summary: ", $"summary: Edit {i}, ", StringComparison.Ordinal)));
+            }
+
+            var floor = one.Floor!;
             return string.Create(CultureInfo.InvariantCulture,
-                $"| {size:N0} | {one.Files:N0} | {megabytes:F1} | {one.Whole:F2} | {one.Reading:F2} | {one.Whole * 1000 / size:F2} | {one.Peak:F0} | {one.Allocated:F0} " +
+                $"| {size:N0} | {one.Files:N0} | {megabytes:F1} | {one.Whole:F2} | {Middle(text):F2} | {Middle(front):F2} | {one.Reading:F2} | {one.Whole * 1000 / size:F2} | {one.Peak:F0} | {one.Allocated:F0} " +
                 $"| {floor.Sum:F2}: {floor.Read:F2}, {floor.Markdown:F2}, {floor.Yaml:F2}, {floor.Template:F2}, {floor.Index:F2}, {floor.Write:F2} | {one.Whole / floor.Sum:F2} |");
         }
         finally
         {
             Directory.Delete(folder, recursive: true);
         }
+
+        async Task<double> Again(Func<string, string> edit)
+        {
+            var (guide, site) = (Path.Combine(folder, "guide"), Path.Combine(folder, "site"));
+            var page = Path.Combine(guide, "content", "faults", "fault-0-0.md");
+            await File.WriteAllTextAsync(page, edit(await File.ReadAllTextAsync(page)));
+            return (program is null ? await InChild<Measured>(AgainMark, guide, site) : await OfProgram(program, guide, site, withFloor: false)).Whole;
+        }
     }
 
-    static async Task<Measured> OfProgram(string program, string guide, string site)
+    static double Middle(List<double> values) => values.Order().ElementAt(values.Count / 2);
+
+    static async Task<Measured> OfProgram(string program, string guide, string site, bool withFloor = true)
     {
         var clock = Stopwatch.StartNew();
         using var child = Process.Start(new ProcessStartInfo(program, ["compile", guide, "--out", site]) { RedirectStandardOutput = true })!;
@@ -77,7 +102,7 @@ static class CompileBenchmark
         while (!child.WaitForExit(Look)) peak = Math.Max(peak, PeakOf(child));
         var whole = clock.Elapsed.TotalSeconds;
         if (child.ExitCode != 0) throw new InvalidOperationException(await child.StandardOutput.ReadToEndAsync());
-        return new(Directory.EnumerateFiles(site, "*", SearchOption.AllDirectories).Count(), whole, null, peak / 1e6, null, await InChild<Floor>(FloorMark, guide, site));
+        return new(Directory.EnumerateFiles(site, "*", SearchOption.AllDirectories).Count(), whole, null, peak / 1e6, null, withFloor ? await InChild<Floor>(FloorMark, guide, site) : null);
     }
 
     static long PeakOf(Process running)
@@ -121,7 +146,7 @@ static class CompileBenchmark
     /// <param name="Reading">Seconds from the start of the compile until the guide is read and inspected; not known of a program.</param>
     /// <param name="Peak">Largest working set, MB.</param>
     /// <param name="Allocated">MB; not known of a program.</param>
-    sealed record Measured(int Files, double Whole, double? Reading, double Peak, double? Allocated, Floor Floor);
+    sealed record Measured(int Files, double Whole, double? Reading, double Peak, double? Allocated, Floor? Floor);
 
     sealed class Stages : IProgress<CompileStage>
     {

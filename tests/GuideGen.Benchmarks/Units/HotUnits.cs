@@ -32,10 +32,10 @@ public class HotUnits
     public int CodeReading() => CodeReader.Read(report, ReadingPlace.FreeText).Finds.Length;
 
     [Benchmark(Description = "a page of a fault read and bound")]
-    public bool FaultPage() => new FileReading(files, "content/faults/fault-0-0.md").TryReadPage(ContentKind.Fault, "fault-0-0", GuideShapes.Fault, out _);
+    public bool FaultPage() => new FileReading(files, "content/faults/fault-0-0.md", GuideMemory.None).TryReadPage(ContentKind.Fault, "fault-0-0", GuideShapes.Fault, out _);
 
     [Benchmark(Description = "a solved case read and bound, YAML alone")]
-    public bool YamlBinding() => new FileReading(files, "content/cases/case-0-0.yml").TryReadStructure(ContentKind.Case, "case-0-0", GuideShapes.Case, out _);
+    public bool YamlBinding() => new FileReading(files, "content/cases/case-0-0.yml", GuideMemory.None).TryReadStructure(ContentKind.Case, "case-0-0", GuideShapes.Case, out _);
 
     [Benchmark(Description = "300 causes ranked by 8 of 60 findings")]
     public string Ranking() => CauseRanking.Of(model, answers).Causes[0].Id;

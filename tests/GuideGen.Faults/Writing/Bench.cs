@@ -44,8 +44,9 @@ sealed class Bench : IDisposable
         return IsSame(now, New) ? "new" : $"broken: {now.Count} files";
     }
 
+    /// <summary>What lies beside the site, apart from what a compile keeps there for the next one.</summary>
     public IReadOnlyList<string> Leftovers() =>
-        [.. Directory.EnumerateFileSystemEntries(Path.GetDirectoryName(Site)!).Select(p => Path.GetFileName(p)).Where(n => n != "site")];
+        [.. Directory.EnumerateFileSystemEntries(Path.GetDirectoryName(Site)!).Select(p => Path.GetFileName(p)).Where(n => n is not ("site" or ".site.guidegen-memory" or ".site.guidegen-origins"))];
 
     public static bool IsSame(Dictionary<string, string> one, Dictionary<string, string> other) =>
         one.Count == other.Count && one.All(f => other.TryGetValue(f.Key, out var hash) && hash == f.Value);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using CsCheck;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
@@ -14,16 +15,27 @@ public sealed class GuideMemoryTests
     public void After_each_edit_everything_is_as_if_nothing_were_remembered() => GuideEdits.Sitting.Sample(
         sitting =>
         {
-            GuideMemory memory = new();
-            foreach (var (done, files) in GuideEdits.After(sitting)) Assert.Equal((done, Made(files, null)), (done, Made(files, memory)));
+            SittingMemory memory = new();
+            foreach (var (done, files) in GuideEdits.After(sitting)) Assert.Equal([done, .. Made(files, null).Split('\n')], [done, .. Made(files, memory).Split('\n')]);
         },
         iter: Tries.Of(20),
         print: Names);
 
     [Fact]
+    public void A_page_that_is_translated_while_its_language_is_there_is_read_in_it()
+    {
+        SittingMemory memory = new();
+
+        var names = GuideEdits.After(GuideEdits.Of("stand in German as well", "translate a page"))
+            .Select(e => GuideEditions.Read(new MemoryFiles(e.Files), ThemeFiles.BuiltIn, null, memory).All[^1].Reading.Guide.Parts.All.Select(p => p.Name.Value).First());
+
+        Assert.Equal(["Charge-air hose", "Charge-air hose", "Ladeluftschlauch"], names);
+    }
+
+    [Fact]
     public void A_page_with_more_to_say_lets_everything_else_be_as_it_was()
     {
-        GuideMemory memory = new();
+        SittingMemory memory = new();
         var (first, second) = GuideEdits.After(GuideEdits.Of("say more")).Select(e => GuideEditions.Read(new MemoryFiles(e.Files), ThemeFiles.BuiltIn, null, memory)).ToList() switch
         {
             [var one, var two] => (one, two),
@@ -34,6 +46,27 @@ public sealed class GuideMemoryTests
         Assert.Same(first.First.Reading.Weights, second.First.Reading.Weights);
         Assert.Same(first.First.Look, second.First.Look);
         Assert.NotSame(first.Guide.Faults.All[1], second.Guide.Faults.All[1]);
+    }
+
+    [Fact]
+    public void A_look_that_is_no_longer_used_is_let_go()
+    {
+        var look = Drawn();
+
+        GC.Collect();
+        GC.WaitForPendingFinalizers();
+        GC.Collect();
+
+        Assert.False(look.TryGetTarget(out _));
+
+        [MethodImpl(MethodImplOptions.NoInlining)]
+        static WeakReference<Theme> Drawn()
+        {
+            var files = new MemoryFiles(GuideEdits.After([]).Single().Files);
+            var guide = GuideEditions.Read(files, ThemeFiles.BuiltIn);
+            new MemoryTarget(2).Write(guide.Draw(files).Pages());
+            return new(guide.First.Look.Theme);
+        }
     }
 
     [Theory]

@@ -37,7 +37,7 @@ public sealed class TranslationTests
     [Theory, MemberData(nameof(Changes))]
     public void Words_may_differ_and_facts_may_not(string path, string old, string @new, string found)
     {
-        var reading = GuideReading.In("de", BothLanguages.Guide().Replace(path, old, @new));
+        var reading = GuideReading.Of(GuideLoader.LoadIn(BothLanguages.Guide().Replace(path, old, @new), "de")).OfEdition("de");
 
         var lines = reading.Findings.Select(FindingFormatter.ToLine).ToList();
         if (found.Length == 0) Assert.Empty(lines);
@@ -47,7 +47,7 @@ public sealed class TranslationTests
     [Fact]
     public void Nothing_is_found_in_a_good_one()
     {
-        Assert.Empty(GuideReading.In("de", BothLanguages.Guide()).Findings);
+        Assert.Empty(GuideReading.Of(GuideLoader.LoadIn(BothLanguages.Guide(), "de")).OfEdition("de").Findings);
         Assert.Equal(GuideReading.Of(GuideLoader.Load(Guides.Open(Guides.Small))).Findings.Select(FindingFormatter.ToLine), GuideReading.Of(GuideLoader.Load(BothLanguages.Guide())).Findings.Select(FindingFormatter.ToLine));
     }
 }
