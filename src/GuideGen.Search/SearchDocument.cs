@@ -15,8 +15,11 @@ public sealed record SearchDocument(string Address, string Name, ImmutableArray<
     public static ImmutableArray<SearchField> Fields { get; } =
         [new("name", 10), new("codes", 20), new("summary", 4), new("body", 1)];
 
-    public static LunrIndex Index(ImmutableArray<SearchDocument> documents) =>
-        LunrIndexBuilder.Build(Fields, [.. documents.Select(d => d.ToLunr())]);
+    public static LunrIndex Index(ImmutableArray<SearchDocument> documents) => Index(documents.Length, i => documents[i]);
+
+    /// <param name="count">How many documents there are.</param>
+    /// <param name="make">Gives the document of a number from 0 on, asked once for each and side by side.</param>
+    public static LunrIndex Index(int count, Func<int, SearchDocument> make) => LunrIndexBuilder.Build(Fields, count, i => make(i).ToLunr());
 
     LunrDocument ToLunr() => new(Address, [Name, string.Join(' ', Codes), Summary, Body]);
 }

@@ -61,7 +61,7 @@ public sealed class GuideMemoryTests
                 edit(files);
                 KeptMemory memory = new(written, default);
                 Assert.Equal(Found(files, null), Found(files, memory));
-                written = memory.ToBytes();
+                written = KeptMemoryTests.Written(memory);
             }
         },
         iter: Tries.Of(60));

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Keeping;
 using GuideGen.Guide.Pages;
@@ -10,25 +11,34 @@ namespace GuideGen.Guide.Tests;
 public sealed class KeptMemoryTests
 {
     static readonly Digest Tool = Digest.Of([1]);
-    static readonly KeptKey Key = new(KeptKind.Phrases, default, Digest.Of([2]));
-    static readonly ulong[] Phrases = [0, 1, ulong.MaxValue];
+    static readonly SourceText Source = new("x.md", "It splits.");
+    static readonly KeptKey Key = new(KeptKind.Findings, default, Digest.Of([2]));
+    static readonly FindingsForm Form = new(Source);
+    static readonly ImmutableArray<Finding> Findings = [Rules.CodeLoose.At(Source.Span(3, 6), "p0299", "P0299")];
+
+    internal static byte[] Written(KeptMemory memory)
+    {
+        using var file = new MemoryStream();
+        memory.WriteTo(file);
+        return file.ToArray();
+    }
 
     [Fact]
     public void What_a_run_kept_is_found_by_the_next_and_what_it_did_not_ask_for_is_not()
     {
         var (first, second) = (new KeptMemory([], Tool), Digest.Of([3]));
-        first.Keep(Key, PhrasesForm.Instance, Phrases);
-        first.Keep(Key with { Content = second }, PhrasesForm.Instance, []);
+        first.Keep(Key, Form, Findings);
+        first.Keep(Key with { Content = second }, Form, []);
 
-        var next = new KeptMemory(first.ToBytes(), Tool);
-        Assert.True(next.TryFind(Key, PhrasesForm.Instance, out var found));
-        Assert.Equal(Phrases, found);
-        Assert.False(next.TryFind(Key with { Basis = second }, PhrasesForm.Instance, out _));
-        Assert.False(next.TryFind(Key with { Kind = KeptKind.Body }, PhrasesForm.Instance, out _));
+        var next = new KeptMemory(Written(first), Tool);
+        Assert.True(next.TryFind(Key, Form, out var found));
+        Assert.Equal<Finding>(Findings, found);
+        Assert.False(next.TryFind(Key with { Basis = second }, Form, out _));
+        Assert.False(next.TryFind(Key with { Kind = KeptKind.Body }, Form, out _));
 
-        var last = new KeptMemory(next.ToBytes(), Tool);
-        Assert.True(last.TryFind(Key, PhrasesForm.Instance, out _));
-        Assert.False(last.TryFind(Key with { Content = second }, PhrasesForm.Instance, out _));
+        var last = new KeptMemory(Written(next), Tool);
+        Assert.True(last.TryFind(Key, Form, out _));
+        Assert.False(last.TryFind(Key with { Content = second }, Form, out _));
     }
 
     static readonly Func<byte[], byte[]>[] Damages =
@@ -46,18 +56,18 @@ public sealed class KeptMemoryTests
     public void A_damaged_file_holds_nothing()
     {
         var memory = new KeptMemory([], Tool);
-        memory.Keep(Key, PhrasesForm.Instance, Phrases);
+        memory.Keep(Key, Form, Findings);
 
-        Assert.All(Damages, damage => Assert.False(new KeptMemory(damage(memory.ToBytes()), Tool).TryFind(Key, PhrasesForm.Instance, out _)));
+        Assert.All(Damages, damage => Assert.False(new KeptMemory(damage(Written(memory)), Tool).TryFind(Key, Form, out _)));
     }
 
     [Fact]
     public void The_file_of_another_tool_holds_nothing()
     {
         var memory = new KeptMemory([], Tool);
-        memory.Keep(Key, PhrasesForm.Instance, Phrases);
+        memory.Keep(Key, Form, Findings);
 
-        Assert.False(new KeptMemory(memory.ToBytes(), Digest.Of([4])).TryFind(Key, PhrasesForm.Instance, out _));
+        Assert.False(new KeptMemory(Written(memory), Digest.Of([4])).TryFind(Key, Form, out _));
     }
 
     [Theory]

@@ -32,7 +32,7 @@ public sealed class LunrIndexTests
 
         Assert.Equal(
             Json(LunrIndexBuilder.Build(SampleTexts.Fields, documents)),
-            Json(LunrIndexBuilder.Build(SampleTexts.Fields, documents, documentsPerChunk)));
+            Json(LunrIndexBuilder.Build(SampleTexts.Fields, documents.Length, i => documents[i], documentsPerChunk)));
     }
 
     [Fact]
@@ -61,6 +61,15 @@ public sealed class LunrIndexTests
             LunrIndexBuilder.Build([new("text", boost)], [.. refs.Select(r => new LunrDocument(r, ["x"]))]));
 
         Assert.Contains(word, refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Theory, InlineData(0), InlineData(2)]
+    public void A_document_without_a_text_for_each_field_is_refused(int texts)
+    {
+        var refusal = Assert.Throws<ArgumentException>(() =>
+            LunrIndexBuilder.Build([new("text", 1)], [new LunrDocument("good", ["x"]), new LunrDocument("odd", [.. Enumerable.Repeat("x", texts)])]));
+
+        Assert.StartsWith("odd has not one text per field.", refusal.Message, StringComparison.Ordinal);
     }
 
     static string Json(ImmutableArray<SearchField> fields, ImmutableArray<LunrDocument> documents) =>

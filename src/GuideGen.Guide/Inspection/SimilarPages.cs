@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Runtime.InteropServices;
 using GuideGen.Guide.Findings;
-using GuideGen.Guide.Keeping;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
@@ -27,7 +26,7 @@ static class SimilarPages
     public static IEnumerable<Finding> In(GuideContent guide, GuideMemory memory)
     {
         ImmutableArray<IGuideEntry> pages = [.. guide.Entries];
-        var phrases = ImmutableCollectionsMarshal.AsImmutableArray(SideBySide.Map(pages, p => memory.Recall("phrases", default, p.Origin.Whole, () => Kept(p, memory))));
+        var phrases = ImmutableCollectionsMarshal.AsImmutableArray(SideBySide.Map(pages, p => memory.Recall("phrases", default, p.Origin.Whole, () => PhrasesOf(p))));
         var name = $"phrases in common, {guide.Settings.Language.Value}";
         var inCommon = memory.Before<PhrasesInCommon>(name)?.Next(phrases) ?? PhrasesInCommon.Of(phrases);
         memory.Keep(name, inCommon);
@@ -39,15 +38,6 @@ static class SimilarPages
             let first = pages[pair.Key.First]
             let finding = Rules.PageSimilar.At(later.Name.Span, (share * 100).ToString("0", CultureInfo.InvariantCulture), first.Origin.Source.Path)
             select finding.Concerning(first.Origin.Slug);
-    }
-
-    static ulong[] Kept(IGuideEntry entry, GuideMemory memory)
-    {
-        var key = new KeptKey(KeptKind.Phrases, default, entry.Origin.Whole);
-        if (memory.TryFind(key, PhrasesForm.Instance, out var phrases)) return phrases;
-        phrases = PhrasesOf(entry);
-        memory.Keep(key, PhrasesForm.Instance, phrases);
-        return phrases;
     }
 
     /// <returns>None for a page that says too little.</returns>

@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Buffers.Binary;
 using System.Text;
 using GuideGen.Guide.Text;
 
@@ -31,12 +30,6 @@ sealed class KeptWriter
     }
 
     public void Flag(bool flag) => Byte(flag ? (byte)1 : (byte)0);
-
-    public void Whole(ulong number)
-    {
-        BinaryPrimitives.WriteUInt64LittleEndian(bytes.GetSpan(sizeof(ulong)), number);
-        bytes.Advance(sizeof(ulong));
-    }
 
     public void Text(string text)
     {
@@ -99,8 +92,6 @@ ref struct KeptReader(ReadOnlySpan<byte> bytes)
     }
 
     public bool Flag() => Byte() != 0;
-
-    public ulong Whole() => BinaryPrimitives.ReadUInt64LittleEndian(Take(sizeof(ulong)));
 
     public string Text() => Encoding.UTF8.GetString(Take(Number()));
 

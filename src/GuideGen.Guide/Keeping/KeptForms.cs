@@ -158,22 +158,3 @@ sealed class FindingsForm(SourceText source) : IKeptForm<ImmutableArray<Finding>
         return [.. findings];
     }
 }
-
-/// <summary>The phrases of a page.</summary>
-sealed class PhrasesForm : IKeptForm<ulong[]>
-{
-    public static PhrasesForm Instance { get; } = new();
-
-    public void Write(KeptWriter writer, ulong[] value)
-    {
-        writer.Number(value.Length);
-        foreach (var phrase in value) writer.Whole(phrase);
-    }
-
-    public ulong[] Read(ref KeptReader reader)
-    {
-        var phrases = new ulong[reader.Number()];
-        for (var i = 0; i < phrases.Length; i++) phrases[i] = reader.Whole();
-        return phrases;
-    }
-}

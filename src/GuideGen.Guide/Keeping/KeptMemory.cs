@@ -13,7 +13,6 @@ enum KeptKind
     Body,
     BodyWithHtml,
     Findings,
-    Phrases,
 }
 
 /// <param name="Basis">Of what it depends on apart from the content.</param>
@@ -29,12 +28,14 @@ readonly record struct KeptKey(KeptKind Kind, Digest Basis, Digest Content);
 /// </remarks>
 public sealed class KeptMemory : GuideMemory
 {
+    const int HeadSize = 2 * Digest.Size;
+
     readonly Digest tool;
     readonly byte[] before;
     readonly Dictionary<KeptKey, Range> places = [];
     readonly ConcurrentDictionary<KeptKey, ReadOnlyMemory<byte>> current = [];
 
-    /// <param name="before">As <see cref="ToBytes"/> made it; anything else holds nothing.</param>
+    /// <param name="before">As <see cref="WriteTo"/> made it; anything else holds nothing.</param>
     /// <param name="tool">Tells this build of the tool from any other.</param>
     public KeptMemory(byte[] before, Digest tool)
     {
@@ -42,21 +43,28 @@ public sealed class KeptMemory : GuideMemory
         if (IsOurs(before, tool)) Index();
     }
 
-    public byte[] ToBytes()
+    /// <param name="file">Can be gone back in.</param>
+    public void WriteTo(Stream file)
     {
-        var rest = new KeptWriter();
+        Span<byte> head = stackalloc byte[HeadSize];
+        file.Write(head);
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var entry = new KeptWriter();
         foreach (var (key, value) in current)
         {
-            rest.Number((int)key.Kind);
-            rest.Digest(key.Basis);
-            rest.Digest(key.Content);
-            rest.Bytes(value.Span);
+            entry.Clear();
+            entry.Number((int)key.Kind);
+            entry.Digest(key.Basis);
+            entry.Digest(key.Content);
+            entry.Bytes(value.Span);
+            hash.AppendData(entry.Written);
+            file.Write(entry.Written);
         }
 
-        var head = new byte[2 * Digest.Size];
         tool.CopyTo(head);
-        SHA256.HashData(rest.Written, head.AsSpan(Digest.Size));
-        return [.. head, .. rest.Written];
+        hash.GetHashAndReset(head[Digest.Size..]);
+        file.Position = 0;
+        file.Write(head);
     }
 
     internal override bool TryFind<T>(KeptKey key, IKeptForm<T> form, out T value)
@@ -78,13 +86,13 @@ public sealed class KeptMemory : GuideMemory
     }
 
     static bool IsOurs(byte[] file, Digest tool) =>
-        file.Length >= 2 * Digest.Size
+        file.Length >= HeadSize
         && Digest.From(file) == tool
-        && SHA256.HashData(file.AsSpan(2 * Digest.Size)).AsSpan().SequenceEqual(file.AsSpan(Digest.Size, Digest.Size));
+        && SHA256.HashData(file.AsSpan(HeadSize)).AsSpan().SequenceEqual(file.AsSpan(Digest.Size, Digest.Size));
 
     void Index()
     {
-        var reader = new KeptReader(before.AsSpan(2 * Digest.Size));
+        var reader = new KeptReader(before.AsSpan(HeadSize));
         while (reader.Left > 0)
         {
             var key = new KeptKey((KeptKind)reader.Number(), reader.Digest(), reader.Digest());

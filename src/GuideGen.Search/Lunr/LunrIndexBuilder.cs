@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace GuideGen.Search.Lunr;
 
@@ -12,20 +13,42 @@ public static class LunrIndexBuilder
     /// A reference occurs twice, a document has not one text per field, or a field is not as <see cref="SearchField"/> asks.
     /// </exception>
     public static LunrIndex Build(ImmutableArray<SearchField> fields, ImmutableArray<LunrDocument> documents) =>
-        Build(fields, documents, DocumentsPerChunk);
+        Build(fields, documents.Length, i => documents[i]);
 
-    internal static LunrIndex Build(ImmutableArray<SearchField> fields, ImmutableArray<LunrDocument> documents, int documentsPerChunk)
+    /// <inheritdoc cref="Build(ImmutableArray{SearchField}, ImmutableArray{LunrDocument})"/>
+    /// <param name="count">How many documents there are.</param>
+    /// <param name="make">Gives the document of a number from 0 on, asked once for each and side by side: the texts of all would fill a tenth of a gigabyte.</param>
+    public static LunrIndex Build(ImmutableArray<SearchField> fields, int count, Func<int, LunrDocument> make) => Build(fields, count, make, DocumentsPerChunk);
+
+    internal static LunrIndex Build(ImmutableArray<SearchField> fields, int count, Func<int, LunrDocument> make, int documentsPerChunk)
     {
-        Check(fields, documents);
-        var shares = documents.Chunk(documentsPerChunk).ToArray();
-        var chunks = new IndexChunk[shares.Length];
-        Parallel.For(0, shares.Length, i => chunks[i] = new IndexChunk(shares[i]));
+        Check(fields);
+        var refs = new string[count];
+        var chunks = new IndexChunk[(count + documentsPerChunk - 1) / documentsPerChunk];
+        string? uneven = null;
+        Parallel.For(0, chunks.Length, i => chunks[i] = new IndexChunk(Share(i)));
+        if (uneven is not null) throw new ArgumentException($"{uneven} has not one text per field.", nameof(make));
+        Check(refs);
 
         var vocabulary = new Vocabulary();
         var numbers = Array.ConvertAll(chunks, c => vocabulary.Add(c.Vocabulary));
         return new LunrIndex(fields, new IndexParts(
-            [.. documents.Select(d => d.Ref)], [.. vocabulary.Terms], [.. vocabulary.Forms],
+            ImmutableCollectionsMarshal.AsImmutableArray(refs), [.. vocabulary.Terms], [.. vocabulary.Forms],
             [.. chunks.SelectMany(c => c.Lengths)], Merge(chunks, numbers)));
+
+        LunrDocument[] Share(int chunk)
+        {
+            var first = chunk * documentsPerChunk;
+            var documents = new LunrDocument[Math.Min(documentsPerChunk, count - first)];
+            for (var i = 0; i < documents.Length; i++)
+            {
+                documents[i] = make(first + i);
+                refs[first + i] = documents[i].Ref;
+                if (documents[i].Texts.Length != fields.Length) uneven = documents[i].Ref;
+            }
+
+            return documents;
+        }
     }
 
     static Frequencies Merge(IndexChunk[] chunks, int[][] numbers)
@@ -44,13 +67,15 @@ public static class LunrIndexBuilder
         return [.. sums];
     }
 
-    static void Check(ImmutableArray<SearchField> fields, ImmutableArray<LunrDocument> documents)
+    static void Check(ImmutableArray<SearchField> fields)
     {
         if (!fields.All(f => f.Boost > 0 && f.Name.Length > 0 && f.Name.All(char.IsAsciiLetterLower)))
             throw new ArgumentException("A field's name is of lower-case letters and its boost above 0.", nameof(fields));
-        if (documents.FirstOrDefault(d => d.Texts.Length != fields.Length) is { } uneven)
-            throw new ArgumentException($"{uneven.Ref} has not one text per field.", nameof(documents));
-        if (documents.CountBy(d => d.Ref, StringComparer.Ordinal).FirstOrDefault(r => r.Value > 1) is { Key: { } twice })
-            throw new ArgumentException($"The reference {twice} occurs twice.", nameof(documents));
+    }
+
+    static void Check(string[] refs)
+    {
+        if (refs.CountBy(r => r, StringComparer.Ordinal).FirstOrDefault(r => r.Value > 1) is { Key: { } twice })
+            throw new ArgumentException($"The reference {twice} occurs twice.", nameof(refs));
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using GuideGen.Guide;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
 using GuideGen.Search;
@@ -19,6 +18,7 @@ sealed class SearchDocuments
     public SearchDocuments(ViewContext view)
     {
         this.view = view;
+        Pages = [.. view.Plan.Pages.Where(p => p is EntryPage or CodeInfoPage)];
         names = new PhraseFinder<ImmutableArray<string>>(
             from term in view.Guide.Terms
             let all = term.Value.Also.Select(a => a.Value).Prepend(term.Key.Value).ToImmutableArray()
@@ -26,36 +26,38 @@ sealed class SearchDocuments
             select (name, all));
     }
 
-    public ImmutableArray<(SearchDocument Document, SearchCard Card)> All() =>
-        [.. SideBySide.Map(view.Plan.Pages, Of).OfType<(SearchDocument, SearchCard)>()];
+    /// <summary>The pages that can be found.</summary>
+    public ImmutableArray<PlannedPage> Pages { get; }
 
-    (SearchDocument Document, SearchCard Card)? Of(PlannedPage page) => page switch
+    public SearchDocument DocumentOf(PlannedPage page) => page switch
     {
-        EntryPage entry => OfEntry(entry.Address, entry.Entry),
+        EntryPage { Entry: var entry } => OfEntry(page.Address, entry),
         CodeInfoPage code => OfCode(code),
-        _ => null,
+        _ => throw NotFindable(page),
     };
 
-    (SearchDocument Document, SearchCard Card) OfEntry(string address, IGuideEntry entry)
+    public SearchCard CardOf(PlannedPage page) => page switch
     {
-        var codes = CodesOf(entry);
+        EntryPage { Entry: var entry } => new SearchCard(page.Address, entry.Name.Value, NameKinds.Folder(entry.Origin.Kind!.Value), CodesOf(entry), Excerpt(entry.Summary.Value)),
+        CodeInfoPage code => new SearchCard(page.Address, CodeWords.MeaningOf(view, code.Code), NameKinds.Folder(ContentKind.Code), [code.Code.ToString()], Excerpt(SummaryOf(code))),
+        _ => throw NotFindable(page),
+    };
+
+    SearchDocument OfEntry(string address, IGuideEntry entry)
+    {
         // An author chooses a slug for what the page is about, often in other words than its name.
         var slug = entry.Origin.Slug.Replace('-', ' ');
         var lead = string.Join(' ', [entry.Summary.Value, slug, .. AlsoOf(entry), .. entry.Origin.Body.Headings.Select(h => h.Text.Value)]);
         var body = string.Join(' ', entry.Origin.Body.Runs.Select(r => entry.Origin.Source.Text.Substring(r.Start, r.Length)));
-        var document = new SearchDocument(address, WithOtherNames(entry.Name.Value), codes, WithOtherNames(lead), entry is Tree tree ? Steps(tree) : body);
-        return (document, new SearchCard(address, entry.Name.Value, NameKinds.Folder(entry.Origin.Kind!.Value), codes, Excerpt(entry.Summary.Value)));
+        return new SearchDocument(address, WithOtherNames(entry.Name.Value), CodesOf(entry), WithOtherNames(lead), entry is Tree tree ? Steps(tree) : body);
     }
 
-    (SearchDocument Document, SearchCard Card) OfCode(CodeInfoPage page)
-    {
-        var meaning = CodeWords.MeaningOf(view, page.Code);
-        ImmutableArray<string> codes = [page.Code.ToString()];
-        var summary = page.Own?.Summary.Value ?? string.Join(", ", view.Plan.Relations.FaultsByCode[page.Code].Select(f => f.Fault.Name.Value));
-        // A meaning is no name: a word in it must not outrank the page of a fault that bears the word in its name.
-        var document = new SearchDocument(page.Address, "", codes, WithOtherNames(meaning + ". " + summary), "");
-        return (document, new SearchCard(page.Address, meaning, NameKinds.Folder(ContentKind.Code), codes, Excerpt(summary)));
-    }
+    // A meaning is no name: a word in it must not outrank the page of a fault that bears the word in its name.
+    SearchDocument OfCode(CodeInfoPage page) => new(page.Address, "", [page.Code.ToString()], WithOtherNames(CodeWords.MeaningOf(view, page.Code) + ". " + SummaryOf(page)), "");
+
+    string SummaryOf(CodeInfoPage page) => page.Own?.Summary.Value ?? string.Join(", ", view.Plan.Relations.FaultsByCode[page.Code].Select(f => f.Fault.Name.Value));
+
+    static InvalidOperationException NotFindable(PlannedPage page) => new($"the search does not find {page.Address}");
 
     /// <summary>The text, and every other name of the terms that stand in it.</summary>
     string WithOtherNames(string text)

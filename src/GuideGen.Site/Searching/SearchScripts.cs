@@ -16,9 +16,9 @@ sealed record SearchScripts(string Head, ImmutableArray<SiteFile> Files)
 
     public static SearchScripts Of(ViewContext view)
     {
-        var pages = new SearchDocuments(view).All();
-        var index = SearchDocument.Index([.. pages.Select(p => p.Document)]);
-        var shards = SearchShards.Cut(index, [.. pages.Select(p => p.Card)]);
+        var documents = new SearchDocuments(view);
+        var index = SearchDocument.Index(documents.Pages.Length, i => documents.DocumentOf(documents.Pages[i]));
+        var shards = SearchShards.Cut(index, [.. documents.Pages.Select(documents.CardOf)]);
         var files = shards.Files.Select(f => new SiteFile(Folder + f.Name, () => f.Script.ToArray()));
         return new SearchScripts(shards.Head, [new SiteFile(Folder + Lunr, Licensed), .. files]);
     }

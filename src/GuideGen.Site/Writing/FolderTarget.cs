@@ -30,8 +30,6 @@ public sealed class FolderTarget(string folder, int threads, KeptMemory? memory 
         staging.Begin();
         var old = SiteManifest.ReadFrom(folder);
         var foreign = Task.Run(() => new ForeignFiles(folder, old));
-        // All that is to be known is known by now: drawing adds nothing.
-        var known = Task.Run(() => memory?.ToBytes());
         ConcurrentDictionary<string, (Digest? Basis, byte[] Hash)> written;
         try
         {
@@ -45,8 +43,9 @@ public sealed class FolderTarget(string folder, int threads, KeptMemory? memory 
         }
 
         staging.SwapIn(old);
-        staging.TryKeep(staging.Origins, SiteOrigins.Text(from w in written let basis = w.Value.Basis where basis is not null select (w.Key, basis.Value, w.Value.Hash)));
-        if (known.GetAwaiter().GetResult() is { } bytes) staging.TryKeep(staging.Memory, bytes);
+        var origins = SiteOrigins.Text(from w in written let basis = w.Value.Basis where basis is not null select (w.Key, basis.Value, w.Value.Hash));
+        if (origins.Length > 0) staging.TryKeep(staging.Origins, file => file.Write(origins));
+        if (memory is not null) staging.TryKeep(staging.Memory, memory.WriteTo);
         return written.Count;
     }
 

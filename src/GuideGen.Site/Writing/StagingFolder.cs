@@ -49,12 +49,11 @@ sealed class StagingFolder
     }
 
     /// <summary>Puts something in the place of a kept file, whole or not at all. It only saves time, so it may also fail.</summary>
-    public void TryKeep(string path, byte[] bytes)
+    public void TryKeep(string path, Action<Stream> write)
     {
-        if (bytes.Length == 0 && !File.Exists(path)) return;
         try
         {
-            File.WriteAllBytes(Beside("growing-file"), bytes);
+            using (var growing = File.Create(Beside("growing-file"))) write(growing);
             File.Move(Beside("growing-file"), path, overwrite: true);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
