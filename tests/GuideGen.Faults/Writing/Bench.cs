@@ -46,7 +46,15 @@ sealed class Bench : IDisposable
 
     /// <summary>What lies beside the site, apart from what a compile keeps there for the next one.</summary>
     public IReadOnlyList<string> Leftovers() =>
-        [.. Directory.EnumerateFileSystemEntries(Path.GetDirectoryName(Site)!).Select(p => Path.GetFileName(p)).Where(n => n is not ("site" or ".site.guidegen-memory" or ".site.guidegen-origins"))];
+        [.. Directory.EnumerateFileSystemEntries(Path.GetDirectoryName(Site)!).Select(p => Path.GetFileName(p)).Where(n => n != "site" && !Kept.Contains(n))];
+
+    /// <summary>Lets the next compile begin from nothing.</summary>
+    public void Forget()
+    {
+        foreach (var name in Kept) File.Delete(Path.Combine(Path.GetDirectoryName(Site)!, name));
+    }
+
+    static readonly string[] Kept = [".site.guidegen-memory", ".site.guidegen-origins"];
 
     public static bool IsSame(Dictionary<string, string> one, Dictionary<string, string> other) =>
         one.Count == other.Count && one.All(f => other.TryGetValue(f.Key, out var hash) && hash == f.Value);

@@ -58,6 +58,8 @@ static class TroubledCompiles
     /// <param name="share">Of what the new site needs, how much fits onto the volume.</param>
     static (string, string, bool) Full(Bench bench, double share)
     {
+        // What is taken over from the old site needs no room.
+        bench.Forget();
         var filler = Path.Combine(Path.GetDirectoryName(bench.Site)!, "filler");
         var needed = new DirectoryInfo(bench.Site).EnumerateFiles("*", SearchOption.AllDirectories).Sum(f => (f.Length + 4095) / 4096 * 4096);
         var free = new DriveInfo(Path.GetDirectoryName(bench.Site)!).AvailableFreeSpace;
