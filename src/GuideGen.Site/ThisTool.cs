@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using AngleSharp;
+using Ganss.Xss;
 using GuideGen.Codes;
 using GuideGen.Diagnosis;
 using GuideGen.Guide.Text;
@@ -8,6 +9,7 @@ using GuideGen.Search;
 using Markdig;
 using Scriban;
 using SkiaSharp;
+using UnitsNet;
 using YamlDotNet.Core;
 
 namespace GuideGen.Site;
@@ -16,10 +18,11 @@ namespace GuideGen.Site;
 static class ThisTool
 {
     /// <summary>A type of each module that has a hand in the files; a compiler gives each content of a module an identity of its own (ECMA-335, II.22.30).</summary>
-    static readonly ImmutableArray<Type> Hands =
+    internal static readonly ImmutableArray<Type> Hands =
     [
         typeof(TroubleCode), typeof(Digest), typeof(LikelihoodRow), typeof(LunrScript), typeof(ThisTool),
-        typeof(Markdown), typeof(Template), typeof(Parser), typeof(IBrowsingContext), typeof(SKBitmap), typeof(object), typeof(Uri),
+        typeof(Markdown), typeof(Template), typeof(Parser), typeof(IBrowsingContext), typeof(HtmlSanitizer),
+        typeof(SKBitmap), typeof(IQuantity), typeof(object), typeof(Uri),
     ];
 
     public static Digest Digest { get; } = Identity();

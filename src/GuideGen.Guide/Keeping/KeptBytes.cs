@@ -1,4 +1,6 @@
 using System.Buffers;
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using System.Text;
 using GuideGen.Guide.Text;
 
@@ -51,6 +53,12 @@ sealed class KeptWriter
         bytes.Write(content);
     }
 
+    public void All<T>(ImmutableArray<T> items, Action<T> write)
+    {
+        Number(items.Length);
+        foreach (var item in items) write(item);
+    }
+
     /// <summary>A place, and what is told there: where they are the same, the words are not written a second time.</summary>
     public void Said(Located<string> said)
     {
@@ -72,6 +80,9 @@ sealed class KeptWriter
         bytes.Advance(1);
     }
 }
+
+/// <summary>Reads one of several.</summary>
+delegate T ReadOne<T>(ref KeptReader reader);
 
 /// <summary>Reads what a <see cref="KeptWriter"/> wrote.</summary>
 ref struct KeptReader(ReadOnlySpan<byte> bytes)
@@ -98,6 +109,13 @@ ref struct KeptReader(ReadOnlySpan<byte> bytes)
     public Digest Digest() => Guide.Text.Digest.From(Take(Guide.Text.Digest.Size));
 
     public ReadOnlySpan<byte> Bytes() => Take(Number());
+
+    public ImmutableArray<T> All<T>(ReadOne<T> read)
+    {
+        var items = new T[Number()];
+        for (var i = 0; i < items.Length; i++) items[i] = read(ref this);
+        return ImmutableCollectionsMarshal.AsImmutableArray(items);
+    }
 
     public Located<string> Said(SourceText source)
     {

@@ -23,19 +23,16 @@ sealed class YamlForm(SourceText source) : IKeptForm<YamlNode>
             case YamlList list:
                 writer.Number(List);
                 writer.Place(list.Span);
-                writer.Number(list.Items.Length);
-                foreach (var item in list.Items) Write(writer, item);
+                writer.All(list.Items, item => Write(writer, item));
                 break;
             case YamlMap map:
                 writer.Number(Map);
                 writer.Place(map.Span);
-                writer.Number(map.Entries.Length);
-                foreach (var (key, item) in map.Entries)
+                writer.All(map.Entries, entry =>
                 {
-                    Write(writer, key);
-                    Write(writer, item);
-                }
-
+                    Write(writer, entry.Key);
+                    Write(writer, entry.Value);
+                });
                 break;
         }
     }
@@ -50,17 +47,9 @@ sealed class YamlForm(SourceText source) : IKeptForm<YamlNode>
         }
 
         var span = reader.Place(source);
-        var count = reader.Number();
-        if (kind == List)
-        {
-            var items = ImmutableArray.CreateBuilder<YamlNode>(count);
-            for (var i = 0; i < count; i++) items.Add(Read(ref reader));
-            return new YamlList(items.MoveToImmutable(), span);
-        }
-
-        var entries = ImmutableArray.CreateBuilder<YamlEntry>(count);
-        for (var i = 0; i < count; i++) entries.Add(new YamlEntry((YamlScalar)Read(ref reader), Read(ref reader)));
-        return new YamlMap(entries.MoveToImmutable(), span);
+        return kind == List
+            ? new YamlList(reader.All(Read), span)
+            : new YamlMap(reader.All((ref KeptReader r) => new YamlEntry((YamlScalar)Read(ref r), Read(ref r))), span);
     }
 }
 
@@ -70,62 +59,45 @@ sealed class BodyForm(SourceText source) : IKeptForm<PageBody>
     public void Write(KeptWriter writer, PageBody value)
     {
         writer.Number(value.Start);
-        writer.Number(value.Headings.Length);
-        foreach (var heading in value.Headings)
+        writer.All(value.Headings, heading =>
         {
             writer.Number(heading.Level);
             writer.Said(heading.Text);
             writer.Text(heading.Anchor);
-        }
-
-        writer.Number(value.Sections.Length);
-        foreach (var section in value.Sections)
+        });
+        writer.All(value.Sections, section =>
         {
             writer.Said(section.Title);
             writer.Number(section.Start);
             writer.Number(section.End);
-        }
-
-        writer.Number(value.Links.Length);
-        foreach (var link in value.Links)
+        });
+        writer.All(value.Links, link =>
         {
             writer.Said(link.Target);
             writer.Said(link.Label);
             writer.Flag(link.IsPicture);
-        }
-
-        writer.Number(value.Runs.Length);
-        foreach (var run in value.Runs)
+        });
+        writer.All(value.Runs, run =>
         {
             writer.Number(run.Start);
             writer.Number(run.Length);
             writer.Number(run.Block);
             writer.Flag(run.IsHeading);
-        }
-
-        writer.Number(value.Html.Length);
-        foreach (var html in value.Html) writer.Said(html);
-        writer.Number(value.Codes.Length);
-        foreach (var code in value.Codes) writer.Number(code.Value);
+        });
+        writer.All(value.Html, writer.Said);
+        writer.All(value.Codes, code => writer.Number(code.Value));
     }
 
-    public PageBody Read(ref KeptReader reader)
+    public PageBody Read(ref KeptReader reader) => new(
+        reader.Number(),
+        reader.All((ref KeptReader r) => new Heading(r.Number(), r.Said(source), r.Text())),
+        reader.All((ref KeptReader r) => new Section(r.Said(source), r.Number(), r.Number())),
+        reader.All((ref KeptReader r) => new PageLink(r.Said(source), r.Said(source), r.Flag())),
+        reader.All((ref KeptReader r) => new TextRun(r.Number(), r.Number(), r.Number(), r.Flag())))
     {
-        var start = reader.Number();
-        var headings = new Heading[reader.Number()];
-        for (var i = 0; i < headings.Length; i++) headings[i] = new Heading(reader.Number(), reader.Said(source), reader.Text());
-        var sections = new Section[reader.Number()];
-        for (var i = 0; i < sections.Length; i++) sections[i] = new Section(reader.Said(source), reader.Number(), reader.Number());
-        var links = new PageLink[reader.Number()];
-        for (var i = 0; i < links.Length; i++) links[i] = new PageLink(reader.Said(source), reader.Said(source), reader.Flag());
-        var runs = new TextRun[reader.Number()];
-        for (var i = 0; i < runs.Length; i++) runs[i] = new TextRun(reader.Number(), reader.Number(), reader.Number(), reader.Flag());
-        var html = new Located<string>[reader.Number()];
-        for (var i = 0; i < html.Length; i++) html[i] = reader.Said(source);
-        var codes = new TroubleCode[reader.Number()];
-        for (var i = 0; i < codes.Length; i++) codes[i] = new TroubleCode((ushort)reader.Number());
-        return new PageBody(start, [.. headings], [.. sections], [.. links], [.. runs]) { Html = [.. html], Codes = [.. codes] };
-    }
+        Html = reader.All((ref KeptReader r) => r.Said(source)),
+        Codes = reader.All((ref KeptReader r) => new TroubleCode((ushort)r.Number())),
+    };
 }
 
 /// <summary>Findings that speak of one page only.</summary>
@@ -138,8 +110,7 @@ sealed class FindingsForm(SourceText source) : IKeptForm<ImmutableArray<Finding>
 
     public void Write(KeptWriter writer, ImmutableArray<Finding> value)
     {
-        writer.Number(value.Length);
-        foreach (var finding in value)
+        writer.All(value, finding =>
         {
             writer.Number(Known.IndexOf(finding.Rule));
             writer.Number((int)finding.Severity);
@@ -147,14 +118,9 @@ sealed class FindingsForm(SourceText source) : IKeptForm<ImmutableArray<Finding>
             writer.Text(finding.Message);
             writer.Text(finding.Hint);
             writer.Text(finding.About);
-        }
+        });
     }
 
-    public ImmutableArray<Finding> Read(ref KeptReader reader)
-    {
-        var findings = new Finding[reader.Number()];
-        for (var i = 0; i < findings.Length; i++)
-            findings[i] = new Finding(Known[reader.Number()], (Severity)reader.Number(), reader.Place(source), reader.Text(), reader.Text(), reader.Text());
-        return [.. findings];
-    }
+    public ImmutableArray<Finding> Read(ref KeptReader reader) => reader.All((ref KeptReader r) =>
+        new Finding(Known[r.Number()], (Severity)r.Number(), r.Place(source), r.Text(), r.Text(), r.Text()));
 }

@@ -19,7 +19,7 @@ sealed class SiteFolder : IDisposable
 
     public string PathTo(string address) => System.IO.Path.Combine(Path, address);
 
-    public void Write(params SiteFile[] files) => new FolderTarget(Path, 1).Write(files);
+    public void Write(params SiteFile[] files) => new FolderTarget(Path, 2).Write(files);
 
     /// <summary>Lays a file of somebody else's into the site.</summary>
     public void Lay(string address, string text = "theirs") => temp.Write(System.IO.Path.Combine("out", address), text);

@@ -17,8 +17,8 @@ public sealed class TakingOverTests : IDisposable
     [Fact]
     public void A_file_of_the_same_basis_is_not_made_again()
     {
-        site.Write(Made("a/b.html", Same), Made("c.html", null));
-        site.Write(Made("a/b.html", Same), Made("c.html", null));
+        Write(Made("a/b.html", Same), Made("c.html", null));
+        Write(Made("a/b.html", Same), Made("c.html", null));
 
         Assert.Equal(("1", "3"), (Text("a/b.html"), Text("c.html")));
     }
@@ -26,9 +26,9 @@ public sealed class TakingOverTests : IDisposable
     [Fact]
     public void A_file_of_another_basis_is()
     {
-        site.Write(Made("a.html", Same));
-        site.Write(Made("a.html", Other));
-        site.Write(Made("a.html", Same));
+        Write(Made("a.html", Same));
+        Write(Made("a.html", Other));
+        Write(Made("a.html", Same));
 
         Assert.Equal("3", Text("a.html"));
     }
@@ -36,10 +36,10 @@ public sealed class TakingOverTests : IDisposable
     [Theory, InlineData("origins"), InlineData("site")]
     public void Without_what_the_last_compile_left_everything_is_made(string lost)
     {
-        site.Write(Made("a.html", Same));
+        Write(Made("a.html", Same));
         if (lost == "site") Directory.Delete(site.Path, recursive: true);
         else File.Delete(site.Beside(lost));
-        site.Write(Made("a.html", Same));
+        Write(Made("a.html", Same));
 
         Assert.Equal("2", Text("a.html"));
     }
@@ -47,9 +47,9 @@ public sealed class TakingOverTests : IDisposable
     [Fact]
     public void A_file_that_was_deleted_is_made_again()
     {
-        site.Write(Made("a.html", Same), Made("b.html", Same));
+        Write(Made("a.html", Same), Made("b.html", Same));
         File.Delete(site.PathTo("a.html"));
-        site.Write(Made("a.html", Same), Made("b.html", Same));
+        Write(Made("a.html", Same), Made("b.html", Same));
 
         Assert.Equal(("3", "2"), (Text("a.html"), Text("b.html")));
     }
@@ -57,18 +57,18 @@ public sealed class TakingOverTests : IDisposable
     [Fact]
     public void A_file_that_was_changed_is_somebodys_and_refused_as_ever()
     {
-        site.Write(Made("a.html", Same));
+        Write(Made("a.html", Same));
         File.WriteAllText(site.PathTo("a.html"), "mine");
 
-        Assert.Throws<SiteRefusedException>(() => site.Write(Made("a.html", Same)));
+        Assert.Throws<SiteRefusedException>(() => Write(Made("a.html", Same)));
         Assert.Equal("mine", Text("a.html"));
     }
 
     [Fact]
     public void A_file_that_stands_elsewhere_now_is_made_there()
     {
-        site.Write(Made("a.html", Same));
-        site.Write(Made("b.html", Same));
+        Write(Made("a.html", Same));
+        Write(Made("b.html", Same));
 
         Assert.Equal("2", Text("b.html"));
         Assert.False(File.Exists(site.PathTo("a.html")));
@@ -77,9 +77,9 @@ public sealed class TakingOverTests : IDisposable
     [Theory, InlineData(""), InlineData("x\n"), InlineData("00 00 a.html\n"), InlineData("\0\0\0")]
     public void Origins_that_no_compile_wrote_say_nothing(string text)
     {
-        site.Write(Made("a.html", Same));
+        Write(Made("a.html", Same));
         File.WriteAllText(site.Beside("origins"), text);
-        site.Write(Made("a.html", Same));
+        Write(Made("a.html", Same));
 
         Assert.Equal("2", Text("a.html"));
     }
@@ -104,6 +104,9 @@ public sealed class TakingOverTests : IDisposable
 
         Assert.Equal("one", Text("b"));
     }
+
+    /// <summary>One file after the other.</summary>
+    void Write(params SiteFile[] files) => new FolderTarget(site.Path, 1).Write(files);
 
     /// <summary>Its text says how many files had been made when it was.</summary>
     SiteFile Made(string address, Digest? basis) => new(address, () => System.Text.Encoding.UTF8.GetBytes($"{Interlocked.Increment(ref made)}")) { Basis = basis };
