@@ -29,7 +29,7 @@ public sealed class CaseCounts
     {
         (cases, searches, Kinds, leftOut) = (whole.cases, whole.searches, whole.Kinds, without);
         (lookedFor, told, outcomes, places) = (whole.lookedFor, whole.told, whole.outcomes, whole.places);
-        LeftOutPlace = places[without];
+        LeftOutPlace = whole.PlaceOf(without);
     }
 
     public static CaseCounts Of(RankingModel model, IEnumerable<SolvedCase> cases) => new(model, cases);
@@ -45,6 +45,9 @@ public sealed class CaseCounts
 
     /// <summary>The hypothesis of the case that is left out: it has counts that its kind has not.</summary>
     internal int? LeftOutPlace { get; }
+
+    /// <param name="one">One of the cases that were counted.</param>
+    internal int PlaceOf(SolvedCase one) => places[one];
 
     internal int CountOf(int hypothesis) => cases[hypothesis] - (LeftOutPlace == hypothesis ? 1 : 0);
 

@@ -54,11 +54,15 @@ public sealed record CauseRanking(ImmutableArray<RankedCause> Causes)
         || (posterior[one] == posterior[other] && string.CompareOrdinal(model.Hypotheses[one].Id, model.Hypotheses[other].Id) < 0);
 
     /// <summary>Probabilities in the order of the model's hypotheses.</summary>
-    internal static double[] Posterior(RankingModel model, ImmutableArray<EvidenceTerm> terms)
+    internal static double[] Posterior(RankingModel model, ImmutableArray<EvidenceTerm> terms) =>
+        Posterior(model, EvidenceTerms.Sum(terms, model.Hypotheses.Length));
+
+    /// <param name="logs">Of the likelihoods of all answers together, by hypothesis.</param>
+    internal static double[] Posterior(RankingModel model, double[] logs)
     {
-        double[] values = EvidenceTerms.Sum(terms, model.Hypotheses.Length);
+        double[] values = new double[logs.Length];
         for (int h = 0; h < values.Length; h++)
-            values[h] += Math.Log(model.Hypotheses[h].Prior);
+            values[h] = logs[h] + Math.Log(model.Hypotheses[h].Prior);
         double top = values.Max();
         foreach (ref double value in values.AsSpan())
             value = Math.Exp(value - top);

@@ -9,25 +9,27 @@ internal sealed record EvidenceTerm(string Source, LikelihoodRow Logs);
 /// <summary>Turns answers into independent terms, in the model's order, so that the order of the answers is nothing.</summary>
 internal static class EvidenceTerms
 {
-    public static ImmutableArray<EvidenceTerm> Of(RankingModel model, Answers answers)
-    {
-        HashSet<string> grouped = [.. model.Groups.SelectMany(g => g.Members)];
-        Dictionary<string, Finding> findings = model.Findings.Where(f => grouped.Contains(f.Id)).ToDictionary(f => f.Id, StringComparer.Ordinal);
-        return
-        [
-            .. model.Findings.Where(f => !grouped.Contains(f.Id)).SelectMany(f => Single(f, answers)),
-            .. model.Groups.SelectMany(g => Group(g, [.. g.Members.Select(m => findings[m])], answers)),
-            .. model.Checks.SelectMany(c => OfCheck(c, answers)),
-        ];
-    }
+    public static ImmutableArray<EvidenceTerm> Of(RankingModel model, Answers answers) =>
+        [.. SignUnit.Of(model).SelectMany(u => Of(u, answers)), .. OfChecks(model, answers)];
 
-    /// <summary>
-    /// The logarithms of all terms together, by hypothesis, up to what is the same for all. The usual values are summed by kind, so
-    /// that a thousand codes that were not there cost little more than one.
-    /// </summary>
+    public static IEnumerable<EvidenceTerm> Of(SignUnit unit, Answers answers) =>
+        unit.Group is { } group ? Group(group, unit.Members, answers) : Single(unit.Members[0], answers);
+
+    public static IEnumerable<EvidenceTerm> OfChecks(RankingModel model, Answers answers) => model.Checks.SelectMany(c => OfCheck(c, answers));
+
+    /// <summary>The logarithms of all terms together, by hypothesis.</summary>
     public static double[] Sum(IEnumerable<EvidenceTerm> terms, int hypotheses)
     {
         double[] sum = new double[hypotheses];
+        Add(terms, sum);
+        return sum;
+    }
+
+    /// <summary>The usual values are summed by kind, so that a thousand codes that were not there cost little more than one.</summary>
+    /// <param name="sum">By hypothesis; the logarithms are added to it.</param>
+    public static void Add(IEnumerable<EvidenceTerm> terms, double[] sum)
+    {
+        double ofAll = 0;
         Dictionary<CauseKinds, double[]> byKind = [];
         foreach (LikelihoodRow logs in terms.Select(t => t.Logs))
         {
@@ -36,12 +38,15 @@ internal static class EvidenceTerms
                 sum[logs.Places[i]] += logs.Own[i] - usual[logs.Kinds.Of(logs.Places[i])];
             if (usual.Length > 1)
                 Add(usual, CollectionsMarshal.GetValueRefOrAddDefault(byKind, logs.Kinds, out _) ??= new double[usual.Length]);
+            else
+                ofAll += usual[0];
         }
 
+        for (int h = 0; h < sum.Length; h++)
+            sum[h] += ofAll;
         foreach (var (kinds, values) in byKind)
             for (int h = 0; h < sum.Length; h++)
                 sum[h] += values[kinds.Of(h)];
-        return sum;
     }
 
     static void Add(ReadOnlySpan<double> values, double[] to)
@@ -70,14 +75,17 @@ internal static class EvidenceTerms
         };
     }
 
-    // How far a term can move two hypotheses against each other; among equals the first member speaks.
-    static double Spread(EvidenceTerm term)
+    /// <summary>How far a term can move two hypotheses against each other; among equals the first member speaks.</summary>
+    public static double Spread(EvidenceTerm term)
     {
         (double least, double most) = (double.MaxValue, double.MinValue);
         foreach (var (value, _) in term.Logs.Values())
             (least, most) = (Math.Min(least, value), Math.Max(most, value));
-        return Math.Round(most - least, 12);
+        return Spread(least, most);
     }
+
+    /// <summary>Rounded, so that the last digit of a sum decides nothing.</summary>
+    public static double Spread(double least, double most) => Math.Round(most - least, 12);
 
     // An unknown member is summed out: every combination that fits what is known counts.
     static EvidenceTerm Joint(FindingGroup group, Answers answers)

@@ -5,7 +5,9 @@ namespace GuideGen.Diagnosis.Ranking;
 internal static class Likelihood
 {
     /// <summary>Keeps yes-or-no likelihoods inside [0.005, 0.995].</summary>
-    public static LikelihoodRow Bound(LikelihoodRow row) => row.Map(v => Math.Clamp(v, RankingModel.Least, 1 - RankingModel.Least));
+    public static double Bound(double likelihood) => Math.Clamp(likelihood, RankingModel.Least, 1 - RankingModel.Least);
+
+    public static LikelihoodRow Bound(LikelihoodRow row) => row.Map(Bound);
 
     /// <summary>
     /// Rows are the outcomes of one thing, columns the hypotheses. No entry stays below 0.005, and each column sums

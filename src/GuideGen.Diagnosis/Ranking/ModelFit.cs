@@ -39,29 +39,42 @@ public static class ModelFit
         // Where absence is never told, silence cannot be weighed either.
         if (!seen.IsLookedFor && seen.Tally.Places.All(p => seen.Tally.At(p).Absent == 0))
             return finding;
-        LikelihoodRow stated = finding.Likelihoods;
         double pooled = finding.OthersAreStrays ? Pooled(finding, seen, basis.Habit) : 0;
+        return finding with { Likelihoods = Row(finding, seen, basis, pooled) };
+    }
+
+    /// <summary>The likelihoods of a finding, moved.</summary>
+    /// <param name="pooled">What those lean on that nobody stated.</param>
+    internal static LikelihoodRow Row(Finding finding, FindingCounts seen, FitBasis basis, double pooled)
+    {
+        LikelihoodRow stated = finding.Likelihoods;
+        CauseKinds kinds = seen.Counts.Kinds;
         int last = stated.Count - 1;
         SortedSet<int> own = [.. stated.Places.ToArray(), .. seen.Places, last];
-        double Moved(int h) => basis.Habit.Shift(
-            finding.IsStray(h) ? pooled : stated[h], finding.IsStray(h) || h == last ? StrayWorth : basis.Worth, seen.At(h));
-        double[] usual = new double[counts.Kinds.Sizes.Length];
-        foreach (var (kind, h) in Examples(counts.Kinds, own))
+        double Moved(int h) => finding.IsStray(h) ? Unstated(pooled, basis, seen.At(h))
+            : h == last ? Unstated(stated[h], basis, seen.At(h))
+            : basis.Habit.Shift(stated[h], basis.Worth, seen.At(h));
+        double[] usual = new double[kinds.Sizes.Length];
+        foreach (var (kind, h) in Examples(kinds, own))
             usual[kind] = Moved(h);
-        return finding with { Likelihoods = Likelihood.Bound(LikelihoodRow.Of(counts.Kinds, usual, own.Select(h => (h, Moved(h))))) };
+        return Likelihood.Bound(LikelihoodRow.Of(kinds, usual, own.Select(h => (h, Moved(h)))));
     }
+
+    /// <summary>A likelihood that nobody stated, or of something else, moved.</summary>
+    internal static double Unstated(double likelihood, FitBasis basis, Shown cases) => basis.Habit.Shift(likelihood, StrayWorth, cases);
 
     /// <summary>A hypothesis of each kind that has no counts or likelihood of its own, where there is one.</summary>
     static IEnumerable<(int Kind, int Hypothesis)> Examples(CauseKinds kinds, SortedSet<int> own) =>
         kinds.Members.SelectMany((members, kind) => members.Where(h => !own.Contains(h)).Take(1).Select(h => (kind, h)));
 
     /// <summary>The mean stray rate, moved by the cases of all hypotheses without a statement together.</summary>
-    static double Pooled(Finding finding, FindingCounts seen, ReportHabit habit)
+    /// <param name="leftOut">Counted, and not to be.</param>
+    internal static double Pooled(Finding finding, FindingCounts seen, ReportHabit habit, Shown leftOut = default)
     {
         LikelihoodRow stated = finding.Likelihoods;
         if (stated.Places.Length == stated.Count)
             return 0;
-        Shown strays = seen.All();
+        Shown strays = seen.All() - leftOut;
         foreach (int h in stated.Places)
             strays -= seen.At(h);
         return habit.Shift(stated.Usual[0], StrayWorth, strays);

@@ -11,15 +11,18 @@ public sealed class ModelIndex(RankingModel model)
         .ToDictionary(m => m.m, m => m.i, StringComparer.Ordinal);
 
     /// <summary>The part of the model that the answers speak of: it ranks them as the whole does.</summary>
-    public RankingModel Reduced(Answers answers)
+    public RankingModel Reduced(Answers answers) => Part(answers.Findings.Keys.Union(answers.LookedFor), answers.Outcomes.Keys);
+
+    /// <summary>Some findings with those that are in a group with them, and some checks.</summary>
+    internal RankingModel Part(IEnumerable<string> someFindings, IEnumerable<string> someChecks)
     {
-        ImmutableArray<string> known = [.. answers.Findings.Keys.Union(answers.LookedFor)];
+        ImmutableArray<string> known = [.. someFindings];
         ImmutableArray<FindingGroup> needed = [.. Places(known, groups).Select(i => model.Groups[i])];
         return model with
         {
             Findings = [.. Places(known.Concat(needed.SelectMany(g => g.Members)), findings).Select(i => model.Findings[i])],
             Groups = needed,
-            Checks = [.. Places(answers.Outcomes.Keys, checks).Select(i => model.Checks[i])],
+            Checks = [.. Places(someChecks, checks).Select(i => model.Checks[i])],
         };
     }
 

@@ -23,10 +23,14 @@ public sealed class RankingTrial
     /// <param name="model">Made without it; it may leave out what the case does not answer.</param>
     public static RankingTrial Of(SolvedCase solved, RankingModel model)
     {
-        double[] stated = CauseRanking.Posterior(model, EvidenceTerms.Of(model, solved.Answers));
         int truth = IndexOf(model, solved.Cause) is var own and >= 0 ? own : IndexOf(model, WeightedCause.SomethingElse);
-        return new(model, stated, truth);
+        return Of(model, EvidenceTerms.Sum(EvidenceTerms.Of(model, solved.Answers), model.Hypotheses.Length), truth);
     }
+
+    /// <param name="model">Its priors.</param>
+    /// <param name="logs">What the answers say, by hypothesis, as logarithms of likelihoods.</param>
+    /// <param name="truth">The place of the true cause.</param>
+    public static RankingTrial Of(RankingModel model, double[] logs, int truth) => new(model, CauseRanking.Posterior(model, logs), truth);
 
     /// <summary>How many causes stood before the true one.</summary>
     public int Place { get; }

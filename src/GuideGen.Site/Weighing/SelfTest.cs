@@ -17,21 +17,28 @@ public sealed class SelfTest
     /// </summary>
     const int Most = 2_000;
 
-    readonly GuideWeights weights;
-    readonly ModelIndex authored;
-
     SelfTest(GuideContent guide, GuideWeights weights, int most)
     {
-        this.weights = weights;
-        authored = new(weights.Authored);
         var tried = Spread(weights.Cases, most);
         IsOfAll = tried.Length == weights.Cases.Length;
+        var unseen = new UnseenCases(weights.Authored, weights.Counts, weights.Basis);
         var none = new int[weights.Places.Count];
         var variants = guide.Cases.ToDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal);
-        ByAuthor = LeaveOneOut.Of([.. SideBySide.Map(tried, c => RankingTrial.Of(WithoutChecks(c), weights.WithShares(authored.Reduced(c.Answers), variants[c.Id], none)))]);
-        (RankingTrial BySigns, RankingTrial WithChecks)[] unseen = SideBySide.Map(tried, c => Unseen(c, Without(c, variants[c.Id])));
-        BySigns = LeaveOneOut.Of([.. unseen.Select(t => t.BySigns)]);
-        WithChecks = LeaveOneOut.Of([.. unseen.Select(t => t.WithChecks)]);
+        var trials = SideBySide.Map(tried, one =>
+        {
+            var (byAuthor, byOthers) = (unseen.ByAuthor(one), unseen.ByOthers(one));
+            var variant = variants[one.Id];
+            int[] cases = [.. weights.CasesOf(variant)];
+            cases[byOthers.Truth]--;
+            var (authored, fitted) = (weights.WithShares(byAuthor.Model, variant, none), weights.WithShares(byOthers.Model, variant, cases));
+            return (
+                ByAuthor: RankingTrial.Of(authored, byAuthor.BySigns, byAuthor.Truth),
+                BySigns: RankingTrial.Of(fitted, byOthers.BySigns, byOthers.Truth),
+                WithChecks: RankingTrial.Of(fitted, byOthers.WithChecks, byOthers.Truth));
+        });
+        ByAuthor = LeaveOneOut.Of([.. trials.Select(t => t.ByAuthor)]);
+        BySigns = LeaveOneOut.Of([.. trials.Select(t => t.BySigns)]);
+        WithChecks = LeaveOneOut.Of([.. trials.Select(t => t.WithChecks)]);
     }
 
     /// <summary>False where a guide has so many cases that only some of them, spread evenly, were tried.</summary>
@@ -54,18 +61,4 @@ public sealed class SelfTest
     /// <returns>So many of the items, in their order and equally far apart; all, if they are no more.</returns>
     internal static ImmutableArray<T> Spread<T>(ImmutableArray<T> items, int most) =>
         items.Length <= most ? items : [.. Enumerable.Range(0, most).Select(i => items[(int)((long)i * items.Length / most)])];
-
-    static (RankingTrial BySigns, RankingTrial WithChecks) Unseen(Diagnosis.Ranking.SolvedCase one, RankingModel model) =>
-        (RankingTrial.Of(WithoutChecks(one), model), RankingTrial.Of(one, model));
-
-    static Diagnosis.Ranking.SolvedCase WithoutChecks(Diagnosis.Ranking.SolvedCase one) =>
-        one with { Answers = one.Answers with { Outcomes = Answers.Nothing.Outcomes } };
-
-    /// <summary>Only what the case answers is fitted: the rest of the model says nothing about it.</summary>
-    RankingModel Without(Diagnosis.Ranking.SolvedCase one, string variant)
-    {
-        int[] counts = [.. weights.CasesOf(variant)];
-        counts[weights.PlaceOf(one.Cause)]--;
-        return weights.WithShares(ModelFit.Of(authored.Reduced(one.Answers), weights.Counts.Without(one), weights.Basis), variant, counts);
-    }
 }

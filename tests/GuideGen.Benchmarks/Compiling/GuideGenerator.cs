@@ -234,6 +234,7 @@ sealed class GuideGenerator
             date: {{day:yyyy-MM-dd}}
             variant: {{(i % 3 == 0 ? "w16p" : "w20d")}}
             distance: {{40_000 + (i * 1_000) + block}}
+            scan: {{(i % 4 == 0 ? "all" : "engine")}}
             codes: { {{Code(block, fault, i % 3)}}: confirmed }
             symptoms: { present: [{{Slug("symptom", block, fault % 2)}}], absent: [] }
             checks: { {{Slug("check", block, fault % Checks)}}: {{(fault < Checks ? "bad" : "good")}} }
