@@ -2,12 +2,14 @@ namespace GuideGen.Diagnosis.Ranking;
 
 /// <summary>
 /// A finding in the models from which one case each is left out, for all cases that looked for it, did not have it, and whose
-/// cause it is not stated for, or is something else: its likelihoods are then the same but for that of the cause.
+/// cause has neither a stated likelihood nor a case with it, or is something else: its likelihoods are then the same but for that
+/// of the cause.
 /// </summary>
 internal sealed class QuietSign
 {
     readonly FindingCounts seen;
     readonly FitBasis basis;
+    readonly bool isElse;
     readonly double stated;
     readonly Extremes extremes;
 
@@ -17,7 +19,7 @@ internal sealed class QuietSign
     /// <param name="isElse">True for the cases of something else, false for those of causes without a statement.</param>
     public QuietSign(Finding finding, FindingCounts seen, FitBasis basis, bool isElse)
     {
-        (this.seen, this.basis) = (seen, basis);
+        (this.seen, this.basis, this.isElse) = (seen, basis, isElse);
         double pooled = ModelFit.Pooled(finding, seen, basis.Habit, isElse ? default : new(0, 1, 0));
         stated = isElse ? finding.Likelihoods[^1] : pooled;
         Absent = new(finding.Id, ModelFit.Row(finding, seen, basis, pooled).Map(l => Math.Log(1 - l)));
@@ -27,17 +29,17 @@ internal sealed class QuietSign
     /// <summary>That it was not there; not yet without the case under its own cause.</summary>
     public EvidenceTerm Absent { get; }
 
-    /// <summary>The logarithm under the cause of the case, by the other cases.</summary>
+    /// <summary>The logarithm under the cause of the case, by the other cases. Causes of one kind have the same.</summary>
     public double Own(int cause)
     {
-        int present = seen.Tally.At(cause).Present, asked = -1;
+        int others = -1;
         foreach (Search search in seen.Looking)
-            asked += search.CountOf(cause);
-        return Math.Log(1 - Likelihood.Bound(ModelFit.Unstated(stated, basis, new(present, asked - present, 0))));
+            others += search.CountOf(cause);
+        return Math.Log(1 - Likelihood.Bound(ModelFit.Unstated(stated, basis, new(0, others, 0))));
     }
 
-    /// <summary>How far it moves two causes against each other, where the one cause has a logarithm of its own.</summary>
-    public double Spread(int cause, double own) => extremes.Spread(Absent.Logs[cause], own);
+    /// <summary>How far it moves two causes against each other, where the cause of the case has a logarithm of its own.</summary>
+    public double Spread(int kind, double own) => extremes.Spread(isElse ? Absent.Logs[^1] : Absent.Logs.Usual[kind], own);
 }
 
 /// <summary>The least and the greatest value of a row, and those next to them in case one value is replaced.</summary>

@@ -12,8 +12,8 @@ public sealed record CaseEvidence(RankingModel Model, int Truth, double[] BySign
 
 /// <summary>
 /// Each case as it looks to a model that has not seen it. That is what fitting anew without the case says (<see cref="ModelFit"/>),
-/// without the work of causes times signs for every case: of a thousand codes that a scan looked for, most are neither named by
-/// the case nor stated for its cause, and what they say is the same for each such case but under its own cause.
+/// without the work of causes times signs for every case: of a thousand codes that a scan looked for, most are not stated for the
+/// cause of a case and in none of its cases, and what they say is the same for each such case but under its own cause.
 /// </summary>
 public sealed class UnseenCases
 {
@@ -23,7 +23,7 @@ public sealed class UnseenCases
     readonly ModelIndex index;
     readonly ImmutableArray<SignUnit> units;
     readonly Dictionary<string, int> unitOf;
-    readonly ILookup<int, int> statedFor;
+    readonly ILookup<int, int> ownOf;
     readonly ConcurrentDictionary<IReadOnlySet<string>, Lazy<AbsentSigns>> byAuthor = [];
     readonly ConcurrentDictionary<(IReadOnlySet<string> LookedFor, bool IsElse), Lazy<QuietUnits>> byOthers = [];
 
@@ -36,7 +36,7 @@ public sealed class UnseenCases
         index = new(authored);
         units = SignUnit.Of(authored);
         unitOf = units.SelectMany((u, i) => u.Members.Select(m => (m.Id, i))).ToDictionary(m => m.Id, m => m.i, StringComparer.Ordinal);
-        statedFor = units.SelectMany((u, i) => u.Members.SelectMany(StatedFor).Select(h => (Cause: h, Unit: i))).ToLookup(s => s.Cause, s => s.Unit);
+        ownOf = units.SelectMany((u, i) => u.Members.SelectMany(HaveOwn).Select(h => (Cause: h, Unit: i))).ToLookup(s => s.Cause, s => s.Unit);
     }
 
     int Hypotheses => authored.Hypotheses.Length;
@@ -55,7 +55,7 @@ public sealed class UnseenCases
     {
         int cause = counts.PlaceOf(one);
         QuietUnits quiet = byOthers.GetOrAdd((one.Answers.LookedFor, cause == Hypotheses - 1), key => new(() => QuietFor(key.LookedFor, key.IsElse))).Value;
-        SortedSet<int> apart = [.. ToldBy(one), .. statedFor[cause], .. quiet.Loud];
+        SortedSet<int> apart = [.. ToldBy(one), .. ownOf[cause], .. quiet.Loud];
         double own = quiet.Own(cause, apart);
         double[] logs = quiet.Absent.Without(apart);
         logs[cause] = own;
@@ -76,8 +76,10 @@ public sealed class UnseenCases
 
     IEnumerable<int> ToldBy(SolvedCase one) => one.Answers.Findings.Keys.Where(unitOf.ContainsKey).Select(f => unitOf[f]);
 
-    // Of something else a likelihood is stated, but it is moved as a stray one is.
-    IEnumerable<int> StatedFor(Finding finding) => finding.Stated.Where(h => !finding.OthersAreStrays || h < Hypotheses - 1);
+    /// <summary>Causes under which a finding does not have the likelihood of their kind.</summary>
+    IEnumerable<int> HaveOwn(Finding finding) =>
+        // Of something else a likelihood is stated, but it is moved as a stray one is.
+        finding.Stated.Where(h => !finding.OthersAreStrays || h < Hypotheses - 1).Concat(counts.Of(finding.Id).Tally.Places);
 
     AbsentSigns AbsentByAuthor(IReadOnlySet<string> wanted)
     {
@@ -86,7 +88,7 @@ public sealed class UnseenCases
     }
 
     QuietUnits QuietFor(IReadOnlySet<string> wanted, bool isElse) => new(
+        counts.Kinds,
         [.. units.Select(u => (u.Group, (ImmutableArray<Finding>)[.. u.Members.Where(m => wanted.Contains(m.Id))]))],
-        finding => new(finding, counts.Of(finding.Id), basis, isElse),
-        Hypotheses);
+        finding => new(finding, counts.Of(finding.Id), basis, isElse));
 }
