@@ -22,6 +22,7 @@
   const place = "walk:" + location.pathname;
   /** @type {State} */
   let state = { answers: [], filter: { variant: "", missing: [] }, seen: 0, sure: [], taken: {}, vehicle: "", odometer: "" };
+  let addressing = 0;
   let words = GuideGen.data && GuideGen.data.site ? GuideGen.data.site.words.walk : null;
 
   /** @param {HTMLElement} item */
@@ -44,11 +45,15 @@
     return made;
   }
 
+  const addressed = () => path.write(tree, state.answers.slice(0, state.seen), state.filter, tools);
+
   function keep() {
     try {
       localStorage.setItem(place, JSON.stringify({ hash: path.write(tree, state.answers, state.filter, tools), seen: state.seen, taken: state.taken, vehicle: state.vehicle, odometer: state.odometer }));
     } catch { /* Without storage the walk goes on; only a closed browser forgets it. */ }
-    history.replaceState(null, "", "#" + path.write(tree, state.answers.slice(0, state.seen), state.filter, tools));
+    clearTimeout(addressing);
+    // The step comes first: a new address has every link of the page looked at again.
+    addressing = setTimeout(() => history.replaceState(null, "", "#" + addressed()), 0);
   }
 
   /** Text that an owner typed, whoever put it into the storage since. @param {unknown} value */
@@ -85,7 +90,7 @@
   /** Draws the step at hand. @param {boolean} move whether to bring it into view */
   function show(move) {
     const at = now();
-    for (const item of items) item.hidden = item.id !== at.at;
+    for (const item of items) if (item.hidden !== (item.id !== at.at)) item.hidden = !item.hidden;
     byId("_walk-trail").replaceChildren(...at.taken.map(taken => trailRow(taken)));
     say(at.more === 0 ? words.end : fill(GuideGen.formOf(words.more, at.more), at.more));
     /** @type {HTMLButtonElement} */ (byId("_walk-back")).disabled = state.seen === 0;
@@ -204,7 +209,7 @@
   press("_walk-ahead", () => { state.seen++; keep(); show(true); });
   press("_walk-again", () => { state = { ...state, answers: [], seen: 0, sure: [], taken: {} }; keep(); document.body.classList.add("walking"); show(true); });
   press("_walk-link", () => {
-    const address = location.href.split("#")[0] + "#" + path.write(tree, state.answers.slice(0, state.seen), state.filter, tools);
+    const address = location.href.split("#")[0] + "#" + addressed();
     const told = () => say(fill(words.copy, address));
     if (navigator.clipboard) navigator.clipboard.writeText(address).then(() => say(words.copied), told);
     else told();
