@@ -33,7 +33,13 @@ public readonly record struct Digest(UInt128 High, UInt128 Low)
 /// <summary>The digest of several contents in their order, each with its length, so that none can pass for a part of another.</summary>
 public sealed class Digester : IDisposable
 {
-    readonly IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+    // Some are asked for each file: a thread uses what it had.
+    [ThreadStatic]
+    static IncrementalHash? left;
+
+    readonly IncrementalHash hash;
+
+    public Digester() => (hash, left) = (left ?? IncrementalHash.CreateHash(HashAlgorithmName.SHA256), null);
 
     public Digester Add(ReadOnlySpan<byte> content)
     {
@@ -61,5 +67,10 @@ public sealed class Digester : IDisposable
         return Digest.From(bytes);
     }
 
-    public void Dispose() => hash.Dispose();
+    public void Dispose()
+    {
+        Take();
+        left?.Dispose();
+        left = hash;
+    }
 }

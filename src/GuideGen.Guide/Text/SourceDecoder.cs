@@ -12,9 +12,10 @@ public static class SourceDecoder
     public static bool TryDecode(ReadOnlySpan<byte> bytes, out string text)
     {
         if (bytes.StartsWith(Encoding.UTF8.Preamble)) bytes = bytes[Encoding.UTF8.Preamble.Length..];
-        var characters = new char[bytes.Length];
+        var characters = ArrayPool<char>.Shared.Rent(bytes.Length);
         var status = Utf8.ToUtf16(bytes, characters, out _, out var written, replaceInvalidSequences: false);
         text = new string(characters, 0, written);
+        ArrayPool<char>.Shared.Return(characters);
         return status == OperationStatus.Done;
     }
 }

@@ -7,7 +7,7 @@ namespace GuideGen.Search.Lunr;
 public static class LunrIndexBuilder
 {
     // Each chunk stems its own words, so chunks are few; a guide of a thousand pages still keeps two processors busy.
-    const int DocumentsPerChunk = 800;
+    const int DocumentsPerChunk = 200;
 
     /// <exception cref="ArgumentException">
     /// A reference occurs twice, a document has not one text per field, or a field is not as <see cref="SearchField"/> asks.

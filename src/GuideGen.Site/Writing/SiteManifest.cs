@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Security.Cryptography;
@@ -17,7 +18,7 @@ sealed partial class SiteManifest
 {
     public const string FileName = "guide-files.txt";
 
-    const int AddressStart = 66;
+    const int AddressStart = 66, Piece = 1 << 16;
 
     readonly string folder;
     readonly FrozenDictionary<string, string> hashes;
@@ -59,13 +60,27 @@ sealed partial class SiteManifest
     {
         if (address == FileName) return hashes.Count > 0;
         var file = new FileInfo(Path.Combine(folder, address));
-        if (!hashes.TryGetValue(address, out var written) || !file.Exists || file.LinkTarget is not null) return false;
+        if (!hashes.TryGetValue(address, out var written) || !file.Exists || (file.Attributes.HasFlag(FileAttributes.ReparsePoint) && file.LinkTarget is not null)) return false;
         var stamp = new FileStamp(file.Length, file.LastWriteTimeUtc.Ticks);
         if (looked.TryGetValue(address, out var seen) && seen.Stamp == stamp) return seen.IsOurs;
-        using var content = file.OpenRead();
-        var isOurs = Convert.ToHexStringLower(SHA256.HashData(content)) == written;
+        var isOurs = Convert.ToHexStringLower(HashOf(file)) == written;
         looked[address] = (stamp, isOurs);
         return isOurs;
+    }
+
+    static byte[] HashOf(FileInfo file)
+    {
+        if (file.Length > Piece)
+        {
+            using var content = file.OpenRead();
+            return SHA256.HashData(content);
+        }
+
+        using var handle = File.OpenHandle(file.FullName);
+        var piece = ArrayPool<byte>.Shared.Rent(Piece);
+        var hash = SHA256.HashData(piece.AsSpan(0, FolderFiles.FromStart(handle, piece)));
+        ArrayPool<byte>.Shared.Return(piece);
+        return hash;
     }
 
     [GeneratedRegex("^[0-9a-f]{64}  .", RegexOptions.CultureInvariant)]
