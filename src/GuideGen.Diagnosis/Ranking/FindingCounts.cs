@@ -58,10 +58,13 @@ internal sealed record FindingCounts(CaseCounts Counts, ImmutableArray<Search> L
     public Shown At(int hypothesis)
     {
         var (present, absent) = Tally.At(hypothesis);
+        if (!IsLookedFor)
+            return new(present, absent, Counts.CountOf(hypothesis) - present - absent);
+        int asked = 0;
+        foreach (Search search in Looking)
+            asked += Counts.SearchedBy(search, hypothesis);
         // A case that looked for it and does not name it did not have it.
-        return IsLookedFor
-            ? new(present, Looking.Sum(s => Counts.SearchedBy(s, hypothesis)) - present, 0)
-            : new(present, absent, Counts.CountOf(hypothesis) - present - absent);
+        return new(present, asked - present, 0);
     }
 
     /// <summary>Of all hypotheses together.</summary>

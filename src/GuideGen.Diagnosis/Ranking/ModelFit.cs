@@ -64,8 +64,19 @@ public static class ModelFit
     internal static double Unstated(double likelihood, FitBasis basis, Shown cases) => basis.Habit.Shift(likelihood, StrayWorth, cases);
 
     /// <summary>A hypothesis of each kind that has no counts or likelihood of its own, where there is one.</summary>
-    static IEnumerable<(int Kind, int Hypothesis)> Examples(CauseKinds kinds, SortedSet<int> own) =>
-        kinds.Members.SelectMany((members, kind) => members.Where(h => !own.Contains(h)).Take(1).Select(h => (kind, h)));
+    static IEnumerable<(int Kind, int Hypothesis)> Examples(CauseKinds kinds, SortedSet<int> own)
+    {
+        for (int kind = 0; kind < kinds.Members.Length; kind++)
+        {
+            foreach (int h in kinds.Members[kind])
+            {
+                if (own.Contains(h))
+                    continue;
+                yield return (kind, h);
+                break;
+            }
+        }
+    }
 
     /// <summary>The mean stray rate, moved by the cases of all hypotheses without a statement together.</summary>
     /// <param name="leftOut">Counted, and not to be.</param>
