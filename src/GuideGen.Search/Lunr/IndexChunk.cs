@@ -19,10 +19,16 @@ sealed class IndexChunk
     {
         var items = documents.Sum(d => d.Texts.Sum(t => t.Length)) / CharactersPerItem;
         (_items, _counts) = (new(items), new(items));
-        foreach (var text in documents.SelectMany(d => d.Texts)) Add(LowerCase.Of(text));
+        var vocabulary = new Vocabulary();
+        foreach (var text in documents.SelectMany(d => d.Texts)) Add(LowerCase.Of(text), vocabulary);
+        // Not the vocabulary itself: what it looks tokens up in is larger than its terms, and the chunks are all there at once.
+        (Terms, Forms) = (vocabulary.Terms, vocabulary.Forms);
     }
 
-    public Vocabulary Vocabulary { get; } = new();
+    public IReadOnlyList<string> Terms { get; }
+
+    /// <inheritdoc cref="Vocabulary.Forms"/>
+    public IReadOnlyList<string> Forms { get; }
 
     public IReadOnlyList<int> Lengths => _lengths;
 
@@ -43,12 +49,12 @@ sealed class IndexChunk
         for (var text = 0; text < _lengths.Count; text++) whole.Starts[row + text + 1] = item + _starts[text + 1];
     }
 
-    void Add(ReadOnlySpan<char> text)
+    void Add(ReadOnlySpan<char> text, Vocabulary vocabulary)
     {
         var length = 0;
         for (var token = Tokens.Next(ref text); token.Length > 0; token = Tokens.Next(ref text))
         {
-            var term = Vocabulary.IndexOf(token);
+            var term = vocabulary.IndexOf(token);
             if (term < 0) continue;
             length++;
             if (term >= _countOfTerm.Length) Array.Resize(ref _countOfTerm, term * 2);

@@ -6,8 +6,8 @@ namespace GuideGen.Search.Lunr;
 /// <summary>Builds what lunr.js 2.3.9 builds with its default pipeline, BM25 constants and no metadata.</summary>
 public static class LunrIndexBuilder
 {
-    // Each chunk stems its own words, so chunks are few; a guide of a thousand pages still keeps two processors busy.
-    const int DocumentsPerChunk = 200;
+    // Each chunk stems its own words, so chunks are few; but with fewer than ten, one processor waits for the longest.
+    const int MostInChunk = 800, FewestInChunk = 50, Chunks = 10;
 
     /// <exception cref="ArgumentException">
     /// A reference occurs twice, a document has not one text per field, or a field is not as <see cref="SearchField"/> asks.
@@ -18,7 +18,7 @@ public static class LunrIndexBuilder
     /// <inheritdoc cref="Build(ImmutableArray{SearchField}, ImmutableArray{LunrDocument})"/>
     /// <param name="count">How many documents there are.</param>
     /// <param name="make">Gives the document of a number from 0 on, asked once for each and side by side: the texts of all would fill a tenth of a gigabyte.</param>
-    public static LunrIndex Build(ImmutableArray<SearchField> fields, int count, Func<int, LunrDocument> make) => Build(fields, count, make, DocumentsPerChunk);
+    public static LunrIndex Build(ImmutableArray<SearchField> fields, int count, Func<int, LunrDocument> make) => Build(fields, count, make, Math.Clamp(count / Chunks, FewestInChunk, MostInChunk));
 
     internal static LunrIndex Build(ImmutableArray<SearchField> fields, int count, Func<int, LunrDocument> make, int documentsPerChunk)
     {
@@ -31,7 +31,7 @@ public static class LunrIndexBuilder
         Check(refs);
 
         var vocabulary = new Vocabulary();
-        var numbers = Array.ConvertAll(chunks, c => vocabulary.Add(c.Vocabulary));
+        var numbers = Array.ConvertAll(chunks, c => vocabulary.Add(c.Terms, c.Forms));
         return new LunrIndex(fields, new IndexParts(
             ImmutableCollectionsMarshal.AsImmutableArray(refs), [.. vocabulary.Terms], [.. vocabulary.Forms],
             [.. chunks.SelectMany(c => c.Lengths)], Merge(chunks, numbers)));

@@ -26,7 +26,7 @@ sealed class Vocabulary
     }
 
     /// <summary>Takes in the terms of a later part of the text, and gives their numbers here.</summary>
-    public int[] Add(Vocabulary later) => [.. later._terms.Zip(later._forms, Number)];
+    public int[] Add(IEnumerable<string> terms, IEnumerable<string> forms) => [.. terms.Zip(forms, Number)];
 
     int Number(string term, string form)
     {
