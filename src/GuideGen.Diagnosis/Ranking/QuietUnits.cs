@@ -8,7 +8,7 @@ internal sealed class QuietUnits
 {
     readonly CauseKinds kinds;
     readonly int units;
-    readonly ImmutableArray<(int Unit, ImmutableArray<QuietSign> Signs, EvidenceTerm Speaks)> quiet;
+    readonly ImmutableArray<Unit> quiet;
     readonly ConcurrentDictionary<int, Lazy<Said>> byKind = [];
 
     /// <param name="kinds">Of the causes.</param>
@@ -21,12 +21,11 @@ internal sealed class QuietUnits
         ILookup<bool, int> canBe = Enumerable.Range(0, units.Length).Where(u => !units[u].LookedFor.IsEmpty)
             .ToLookup(u => units[u].Group is null or { Rule: GroupRule.Strongest });
         Loud = [.. canBe[false]];
-        quiet = [.. canBe[true].Select(u => (u, Signs: units[u].LookedFor.Select(make).ToImmutableArray()))
-            .Select(u => (u.u, u.Signs, u.Signs.MaxBy(s => EvidenceTerms.Spread(s.Absent))!.Absent))];
+        quiet = [.. canBe[true].Select(u => new Unit(u, [.. units[u].LookedFor.Select(make)]))];
         var terms = new ImmutableArray<EvidenceTerm>[units.Length];
         Array.Fill(terms, []);
-        foreach (var (unit, _, speaks) in quiet)
-            terms[unit] = [speaks];
+        foreach (Unit unit in quiet)
+            terms[unit.Place] = [unit.Speaker.Absent];
         Absent = new(terms, kinds.Count);
     }
 
@@ -49,16 +48,24 @@ internal sealed class QuietUnits
     {
         double[] own = new double[units];
         List<int> byOthers = [];
-        foreach (var (unit, signs, speaks) in quiet)
+        foreach (Unit unit in quiet)
         {
-            var (sign, log) = signs.Select(s => (Sign: s, Log: s.Own(cause))).MaxBy(s => s.Sign.Spread(kind, s.Log));
-            if (sign.Absent == speaks)
-                own[unit] = log;
+            var (sign, log) = unit.Signs.Select(s => (Sign: s, Log: s.Own(cause))).MaxBy(s => s.Sign.Spread(kind, s.Log));
+            if (sign == unit.Speaker)
+                own[unit.Place] = log;
             else
-                byOthers.Add(unit);
+                byOthers.Add(unit.Place);
         }
 
         return new(own, own.Sum(), [.. byOthers]);
+    }
+
+    /// <param name="Place">In the model.</param>
+    /// <param name="Signs">Its members that are looked for.</param>
+    sealed record Unit(int Place, ImmutableArray<QuietSign> Signs)
+    {
+        /// <summary>The member that speaks, as long as no case is left out under its own cause.</summary>
+        public QuietSign Speaker { get; } = Signs.MaxBy(s => EvidenceTerms.Spread(s.Absent))!;
     }
 
     /// <param name="Own">By unit, what it says under a cause of the kind.</param>
