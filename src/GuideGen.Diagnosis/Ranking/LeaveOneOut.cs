@@ -27,12 +27,6 @@ public sealed record LeaveOneOut(
 {
     internal const int Bins = 10;
 
-    /// <param name="cases">Confirmed cases.</param>
-    /// <param name="fit">Makes the model from the cases that are left.</param>
-    public static LeaveOneOut Of(
-        ImmutableArray<SolvedCase> cases, Func<IReadOnlyCollection<SolvedCase>, RankingModel> fit) =>
-        Of([.. cases.Select((c, i) => RankingTrial.Of(c, fit(cases.RemoveAt(i))))]);
-
     public static LeaveOneOut Of(ImmutableArray<RankingTrial> trials) => new(
         new(trials.Count(t => t.Place == 0), trials.Length),
         new(trials.Count(t => t.Place < 3), trials.Length),

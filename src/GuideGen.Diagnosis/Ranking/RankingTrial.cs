@@ -19,15 +19,7 @@ public sealed class RankingTrial
         (Brier, Log) = (Scores.Brier(stated, truth), Scores.Log(stated, truth));
     }
 
-    /// <param name="solved">A confirmed case.</param>
-    /// <param name="model">Made without it; it may leave out what the case does not answer.</param>
-    public static RankingTrial Of(SolvedCase solved, RankingModel model)
-    {
-        int truth = IndexOf(model, solved.Cause) is var own and >= 0 ? own : IndexOf(model, WeightedCause.SomethingElse);
-        return Of(model, EvidenceTerms.Sum(EvidenceTerms.Of(model, solved.Answers), model.Hypotheses.Length), truth);
-    }
-
-    /// <param name="model">Its priors.</param>
+    /// <param name="model">Made without the case; only its priors are asked.</param>
     /// <param name="logs">What the answers say, by hypothesis, as logarithms of likelihoods.</param>
     /// <param name="truth">The place of the true cause.</param>
     public static RankingTrial Of(RankingModel model, double[] logs, int truth) => new(model, CauseRanking.Posterior(model, logs), truth);
@@ -54,12 +46,4 @@ public sealed class RankingTrial
     }
 
     static int BinOf(double probability) => Math.Min((int)(probability * LeaveOneOut.Bins), LeaveOneOut.Bins - 1);
-
-    static int IndexOf(RankingModel model, string id)
-    {
-        for (int h = 0; h < model.Hypotheses.Length; h++)
-            if (model.Hypotheses[h].Id == id)
-                return h;
-        return -1;
-    }
 }
