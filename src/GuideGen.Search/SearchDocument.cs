@@ -18,8 +18,10 @@ public sealed record SearchDocument(string Address, string Name, ImmutableArray<
     public static LunrIndex Index(ImmutableArray<SearchDocument> documents) => Index(documents.Length, i => documents[i]);
 
     /// <param name="count">How many documents there are.</param>
-    /// <param name="make">Gives the document of a number from 0 on, asked once for each and side by side.</param>
-    public static LunrIndex Index(int count, Func<int, SearchDocument> make) => LunrIndexBuilder.Build(Fields, count, i => make(i).ToLunr());
+    /// <param name="make">Gives the document of a number from 0 on, asked at most once for each and side by side.</param>
+    /// <param name="recall">Asked side by side; null if nothing is kept.</param>
+    public static LunrIndex Index(int count, Func<int, SearchDocument> make, RecallChunk? recall = null) =>
+        LunrIndexBuilder.Build(Fields, count, i => make(i).ToLunr(), recall);
 
     LunrDocument ToLunr() => new(Address, [Name, string.Join(' ', Codes), Summary, Body]);
 }

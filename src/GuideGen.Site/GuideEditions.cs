@@ -69,7 +69,7 @@ public sealed record GuideEditions(ImmutableArray<GuideEdition> All)
         basis.Add(ThisTool.Digest).Add(Frame);
         foreach (var edition in All) basis.Add(edition.Look.Theme.Files.Digest());
         var ofAll = basis.Take();
-        return new EditionFiles([.. All.Select((e, i) => new SiteRenderer(plans[i], e.Look.Theme, ofAll))], files);
+        return new EditionFiles([.. All.Select((e, i) => new SiteRenderer(plans[i], e.Look.Theme, ofAll, memory))], files);
     }
 }
 

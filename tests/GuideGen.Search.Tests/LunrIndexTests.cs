@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Text;
 using GuideGen.Search.Lunr;
@@ -33,6 +34,30 @@ public sealed class LunrIndexTests
         Assert.Equal(
             Json(LunrIndexBuilder.Build(SampleTexts.Fields, documents)),
             Json(LunrIndexBuilder.Build(SampleTexts.Fields, documents.Length, i => documents[i], documentsPerChunk)));
+    }
+
+    [Fact]
+    public void Only_the_documents_around_a_change_are_asked_for_again()
+    {
+        const int Changed = 60;
+        var documents = SampleTexts.Documents(120);
+        var kept = new ConcurrentDictionary<int, byte[]>();
+        LunrIndexBuilder.Build(SampleTexts.Fields, documents.Length, i => documents[i], (first, _, make) => kept[first] = make());
+        documents = documents.SetItem(Changed, SampleTexts.Documents(200)[^1]);
+        var asked = new ConcurrentBag<int>();
+
+        var index = LunrIndexBuilder.Build(SampleTexts.Fields, documents.Length, Ask, (first, count, make) =>
+            first <= Changed && Changed < first + count ? make() : kept[first]);
+
+        Assert.Equal(Json(SampleTexts.Fields, documents), Json(index));
+        Assert.Contains(Changed, asked);
+        Assert.True(asked.Count < documents.Length / 2, $"{asked.Count}");
+
+        LunrDocument Ask(int number)
+        {
+            asked.Add(number);
+            return documents[number];
+        }
     }
 
     [Fact]

@@ -7,6 +7,16 @@ using GuideGen.Guide.Yaml;
 
 namespace GuideGen.Guide.Keeping;
 
+/// <summary>Bytes as they are.</summary>
+sealed class BytesForm : IKeptForm<byte[]>
+{
+    public static BytesForm Only { get; } = new();
+
+    public void Write(KeptWriter writer, byte[] value) => writer.Bytes(value);
+
+    public byte[] Read(ref KeptReader reader) => reader.Bytes().ToArray();
+}
+
 /// <param name="source">The text that the nodes are places of.</param>
 sealed class YamlForm(SourceText source) : IKeptForm<YamlNode>
 {

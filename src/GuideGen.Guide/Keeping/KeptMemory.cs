@@ -13,6 +13,9 @@ enum KeptKind
     Body,
     BodyWithHtml,
     Findings,
+
+    /// <summary>Bytes that mean something to who asks for them.</summary>
+    Made,
 }
 
 /// <param name="Basis">Of what it depends on apart from the content.</param>

@@ -21,6 +21,17 @@ public abstract class GuideMemory
     public virtual T Recall<T>(string what, Digest frame, Digest page, Func<T> make)
         where T : notnull => make();
 
+    /// <summary>What followed from a content in whichever run of this build of the tool, or is made now.</summary>
+    /// <param name="content">Of all that <paramref name="make"/> depends on.</param>
+    public virtual byte[] Recall(Digest content, Func<byte[]> make)
+    {
+        var key = new KeptKey(KeptKind.Made, default, content);
+        if (TryFind(key, BytesForm.Only, out var kept)) return kept;
+        var made = make();
+        Keep(key, BytesForm.Only, made);
+        return made;
+    }
+
     /// <summary>A new reading of the guide begins.</summary>
     internal virtual void Turn()
     {

@@ -29,6 +29,8 @@ public sealed class SittingMemory : GuideMemory
         return (T)made;
     }
 
+    public override byte[] Recall(Digest content, Func<byte[]> make) => Recall("made", content, make);
+
     internal override T? Before<T>(string what)
         where T : class => last.TryGetValue((what, default, default), out var kept) ? (T)kept : null;
 

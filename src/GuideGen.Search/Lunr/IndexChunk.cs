@@ -1,78 +1,72 @@
-using GuideGen.Search.Words;
+using System.Runtime.InteropServices;
 
 namespace GuideGen.Search.Lunr;
 
 /// <summary>
-/// Some documents in a row, indexed on their own with their own term numbers. Because terms are numbered by first
-/// appearance, numbering the chunks' terms again, chunk after chunk, gives what one pass over all documents gives.
+/// Some documents in a row, indexed on their own with their own term numbers, from the bytes of a <see cref="ChunkWriter"/>. Because
+/// terms are numbered by first appearance, numbering the chunks' terms again, chunk after chunk, gives what one pass over all documents gives.
 /// </summary>
 sealed class IndexChunk
 {
-    // A text has about so many characters for each of its different words: lists that double would throw away half of what they take.
-    const int CharactersPerItem = 8;
+    readonly byte[] _packed;
+    readonly int _start;
 
-    readonly List<int> _lengths = [], _starts = [0], _items, _counts;
-    readonly List<int> _termsOfText = [];
-    int[] _countOfTerm = new int[1024];
-
-    public IndexChunk(IReadOnlyCollection<LunrDocument> documents)
+    public IndexChunk(byte[] packed)
     {
-        var items = documents.Sum(d => d.Texts.Sum(t => t.Length)) / CharactersPerItem;
-        (_items, _counts) = (new(items), new(items));
-        var vocabulary = new Vocabulary();
-        foreach (var text in documents.SelectMany(d => d.Texts)) Add(LowerCase.Of(text), vocabulary);
-        // Not the vocabulary itself: what it looks tokens up in is larger than its terms, and the chunks are all there at once.
-        (Terms, Forms) = (vocabulary.Terms, vocabulary.Forms);
+        _packed = packed;
+        using var reader = ReaderFrom(0);
+        (Refs, Terms, Forms) = (Strings(reader), Strings(reader), Strings(reader));
+        (TextCount, ItemCount) = (reader.Read7BitEncodedInt(), reader.Read7BitEncodedInt());
+        _start = (int)reader.BaseStream.Position;
     }
+
+    /// <summary>References of the documents.</summary>
+    public IReadOnlyList<string> Refs { get; }
 
     public IReadOnlyList<string> Terms { get; }
 
     /// <inheritdoc cref="Vocabulary.Forms"/>
     public IReadOnlyList<string> Forms { get; }
 
-    public IReadOnlyList<int> Lengths => _lengths;
+    /// <summary>Field texts of all documents.</summary>
+    public int TextCount { get; }
 
-    public int ItemCount => _items.Count;
+    public int ItemCount { get; }
 
     /// <summary>Writes this chunk's rows into the whole table, from <paramref name="row"/> and <paramref name="item"/> on.</summary>
     /// <param name="whole">Arrays of full size; each chunk writes only its own part.</param>
+    /// <param name="lengths">Terms of each field text.</param>
     /// <param name="row">The chunk's first field text.</param>
     /// <param name="item">Where that row's items begin.</param>
     /// <param name="numbers">The whole index's number of each of the chunk's terms.</param>
-    public void CopyTo(Frequencies whole, int row, int item, int[] numbers)
+    public void CopyTo(Frequencies whole, int[] lengths, int row, int item, int[] numbers)
     {
-        for (var i = 0; i < _items.Count; i++)
+        using var reader = ReaderFrom(_start);
+        for (var text = row; text < row + TextCount; text++)
         {
-            whole.Items[item + i] = numbers[_items[i]];
-            whole.Counts[item + i] = _counts[i];
+            lengths[text] = reader.Read7BitEncodedInt();
+            for (var left = reader.Read7BitEncodedInt(); left > 0; left--)
+            {
+                whole.Items[item] = numbers[reader.Read7BitEncodedInt()];
+                whole.Counts[item++] = reader.Read7BitEncodedInt();
+            }
+
+            whole.Starts[text + 1] = item;
         }
-        for (var text = 0; text < _lengths.Count; text++) whole.Starts[row + text + 1] = item + _starts[text + 1];
     }
 
-    void Add(ReadOnlySpan<char> text, Vocabulary vocabulary)
-    {
-        var length = 0;
-        for (var token = Tokens.Next(ref text); token.Length > 0; token = Tokens.Next(ref text))
-        {
-            var term = vocabulary.IndexOf(token);
-            if (term < 0) continue;
-            length++;
-            if (term >= _countOfTerm.Length) Array.Resize(ref _countOfTerm, term * 2);
-            if (_countOfTerm[term]++ == 0) _termsOfText.Add(term);
-        }
-        _lengths.Add(length);
-        EndText();
-    }
+    BinaryReader ReaderFrom(int place) => new(new MemoryStream(_packed, place, _packed.Length - place, writable: false));
 
-    void EndText()
+    string[] Strings(BinaryReader reader)
     {
-        foreach (var term in _termsOfText)
+        var strings = new string[reader.Read7BitEncodedInt()];
+        for (var i = 0; i < strings.Length; i++)
         {
-            _items.Add(term);
-            _counts.Add(_countOfTerm[term]);
-            _countOfTerm[term] = 0;
+            var size = reader.Read7BitEncodedInt() * sizeof(char);
+            strings[i] = new string(MemoryMarshal.Cast<byte, char>(_packed.AsSpan((int)reader.BaseStream.Position, size)));
+            reader.BaseStream.Position += size;
         }
-        _termsOfText.Clear();
-        _starts.Add(_items.Count);
+
+        return strings;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using GuideGen.Codes;
@@ -19,10 +20,11 @@ sealed class DataScripts
     readonly Task<SearchScripts> search;
 
     /// <summary>Begins to make the search.</summary>
-    public DataScripts(SitePlan plan, Theme theme)
+    /// <param name="recall">See <see cref="SearchScripts.Of"/>.</param>
+    public DataScripts(SitePlan plan, Theme theme, Func<ImmutableArray<PlannedPage>, Func<byte[]>, byte[]> recall)
     {
         (this.plan, this.theme, view) = (plan, theme, new(plan, theme, Addresses.Home));
-        search = Task.Run(() => SearchScripts.Of(view));
+        search = Task.Run(() => SearchScripts.Of(view, recall));
     }
 
     SearchScripts Search => search.GetAwaiter().GetResult();

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
 using GuideGen.Site.Planning;
@@ -9,14 +11,15 @@ namespace GuideGen.Site.Rendering;
 
 /// <summary>The fifth stage: draws the planned pages. Pages are independent of each other and can be drawn side by side.</summary>
 /// <param name="basis">Of all that every file follows from: the tool, the look, and the frames of all editions. Null if no file is to have a basis.</param>
-public sealed class SiteRenderer(SitePlan plan, Theme theme, Digest? basis = null)
+/// <param name="memory">Of earlier compiles of the guide; null if there is none.</param>
+public sealed class SiteRenderer(SitePlan plan, Theme theme, Digest? basis = null, GuideMemory? memory = null)
 {
     public GuideContent Guide => plan.Guide;
 
     /// <summary>Every file that follows from the plan and the theme, drawn only when it is asked for; the search is made meanwhile.</summary>
     public IEnumerable<SiteFile> Files()
     {
-        var data = new DataScripts(plan, theme);
+        var data = new DataScripts(plan, theme, Recall);
         IEnumerable<SiteFile> ofFrame = [.. theme.Assets.Files, WebManifest.Of(plan.Guide, theme.Assets), .. PublishFiles.Of(plan), .. data.OfFrame()];
         return Pages().Concat(InFolder(ofFrame.Select(f => f with { Basis = basis }))).Concat(InFolder(data.OfText()));
     }
@@ -29,6 +32,16 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme, Digest? basis = nul
         if (basis is not { } ofAll || page.Shown is not { } entry) return basis;
         using var all = new Digester();
         return all.Add(ofAll).Add(entry.Origin.Whole).Take();
+    }
+
+    /// <summary>What follows from the text of pages in a row.</summary>
+    byte[] Recall(ImmutableArray<PlannedPage> pages, Func<byte[]> make)
+    {
+        if (memory is null || basis is null) return make();
+        using var all = new Digester();
+        all.Add("search").Add(plan.Folder);
+        foreach (var page in pages) all.Add(page.Address).Add(BasisOf(page)!.Value);
+        return memory.Recall(all.Take(), make);
     }
 
     /// <summary>The files as they stand in a site with several editions.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GuideGen.Search;
 using GuideGen.Search.Shards;
+using GuideGen.Site.Planning;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Views;
 
@@ -14,10 +15,14 @@ sealed record SearchScripts(string Head, ImmutableArray<SiteFile> Files)
 
     public const string Lunr = "lunr-" + LunrScript.Version + ".js";
 
-    public static SearchScripts Of(ViewContext view)
+    /// <param name="recall">Gives what pages in a row came to in the index, or makes it.</param>
+    public static SearchScripts Of(ViewContext view, Func<ImmutableArray<PlannedPage>, Func<byte[]>, byte[]> recall)
     {
         var documents = new SearchDocuments(view);
-        var index = SearchDocument.Index(documents.Pages.Length, i => documents.DocumentOf(documents.Pages[i]));
+        var index = SearchDocument.Index(
+            documents.Pages.Length,
+            i => documents.DocumentOf(documents.Pages[i]),
+            (first, count, make) => recall(documents.Pages.Slice(first, count), make));
         var shards = SearchShards.Cut(index, [.. documents.Pages.Select(documents.CardOf)]);
         var files = shards.Files.Select(f => new SiteFile(Folder + f.Name, () => f.Script.ToArray()));
         return new SearchScripts(shards.Head, [new SiteFile(Folder + Lunr, Licensed), .. files]);
