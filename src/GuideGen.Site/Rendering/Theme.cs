@@ -15,7 +15,8 @@ namespace GuideGen.Site.Rendering;
 /// <remarks>Safe to use from many threads: each page is drawn in a context of its own.</remarks>
 public sealed class Theme
 {
-    readonly FrozenDictionary<string, Template> templates;
+    // A compile of a few changed pages asks for a few of them.
+    readonly FrozenDictionary<string, Lazy<Template>> templates;
     readonly ScriptObject builtins;
 
     // A context is large and learns how to read what it is given, so the next page gets it again. Not from a bag: its lists of each
@@ -29,7 +30,7 @@ public sealed class Theme
         Assets = new AssetNames(files);
         templates = files.Below("templates").ToFrozenDictionary(
             path => Path.GetFileNameWithoutExtension(path),
-            path => Parse(path, files.Text(path)));
+            path => new Lazy<Template>(() => Parse(path, files.Text(path))));
         builtins = new ScriptObject
         {
             ["string"] = new StringFunctions(),
@@ -78,7 +79,7 @@ public sealed class Theme
         context.PushOutput(output);
         try
         {
-            templates[template].Render(context);
+            templates[template].Value.Render(context);
         }
         finally
         {
