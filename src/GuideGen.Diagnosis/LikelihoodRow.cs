@@ -38,8 +38,9 @@ public sealed class LikelihoodRow : IReadOnlyList<double>
     /// <param name="usual">By kind.</param>
     internal static LikelihoodRow Of(CauseKinds kinds, double[] usual, IEnumerable<(int Place, double Value)> own)
     {
-        (int Place, double Value)[] sorted = [.. own.OrderBy(o => o.Place)];
-        return new(kinds, usual, [.. sorted.Select(o => o.Place)], [.. sorted.Select(o => o.Value)]);
+        (int Place, double Value)[] sorted = [.. own];
+        Array.Sort(sorted, static (one, other) => one.Place.CompareTo(other.Place));
+        return new(kinds, usual, Array.ConvertAll(sorted, o => o.Place), Array.ConvertAll(sorted, o => o.Value));
     }
 
     public int Count => Kinds.Count;

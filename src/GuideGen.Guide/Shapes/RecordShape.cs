@@ -70,6 +70,7 @@ public sealed class RecordValues(int count, YamlMap map, Model.PageOrigin origin
 public abstract class RecordShape<T> : Shape<T>
 {
     readonly List<IField> fields = [];
+    readonly Dictionary<string, int> places = new(StringComparer.Ordinal);
 
     public IReadOnlyList<IField> Fields => fields;
 
@@ -97,25 +98,39 @@ public abstract class RecordShape<T> : Shape<T>
     {
         if (node is not YamlMap map) return Refuse(node, binding, out value);
         var values = new RecordValues(fields.Count, map, binding.Origin);
-        var misspelt = ReportUnknownKeys(map, binding);
+        var (known, unknown) = Sorted(map);
+        var misspelt = unknown.Count == 0 ? [] : ReportUnknownKeys(unknown, known, binding);
         var isWhole = true;
-        foreach (var field in fields) isWhole &= map.Find(field.Key) is { } entry ? ReadField(field, entry, binding, values) : LeaveOut(field, misspelt, binding, values);
+        for (var i = 0; i < known.Length; i++) isWhole &= known[i] is { } entry ? ReadField(fields[i], entry, binding, values) : LeaveOut(fields[i], misspelt, binding, values);
         value = isWhole ? Make(values) : default!;
         return isWhole;
     }
 
     Field<TValue> Add<TValue>(Field<TValue> field)
     {
+        places.Add(field.Key, fields.Count);
         fields.Add(field);
         return field;
     }
 
-    /// <returns>The keys that were most likely meant, so that none of them is called missing as well.</returns>
-    HashSet<string?> ReportUnknownKeys(YamlMap map, Binding binding)
+    /// <returns>The entry of each field, and the keys that are none.</returns>
+    (YamlEntry?[] Known, List<YamlScalar> Unknown) Sorted(YamlMap map)
     {
-        var known = fields.ConvertAll(f => f.Key);
-        var free = known.Where(k => map.Find(k) is null).ToList();
-        var unknown = map.Entries.Where(e => !known.Contains(e.Key.Value)).Select(e => e.Key).ToList();
+        var known = new YamlEntry?[fields.Count];
+        var unknown = new List<YamlScalar>();
+        foreach (var entry in map.Entries)
+        {
+            if (places.TryGetValue(entry.Key.Value, out var place)) known[place] ??= entry;
+            else unknown.Add(entry.Key);
+        }
+
+        return (known, unknown);
+    }
+
+    /// <returns>The keys that were most likely meant, so that none of them is called missing as well.</returns>
+    HashSet<string?> ReportUnknownKeys(List<YamlScalar> unknown, YamlEntry?[] known, Binding binding)
+    {
+        var free = fields.Where((_, i) => known[i] is null).Select(f => f.Key).ToList();
         binding.Findings.AddRange(unknown.Select(k => Rules.KeyUnknown.At(k.Span, k.Value, NearestName.Question(k.Value, free))));
         return unknown.Select(k => NearestName.To(k.Value, free)).ToHashSet();
     }
