@@ -5,10 +5,10 @@ namespace GuideGen.Search.Lunr;
 
 /// <summary>Indexes some documents, into bytes that can be kept.</summary>
 /// <remarks>
-/// First the references, the terms and their forms, each time led by how many there are; then the number of field texts and that of
-/// their items. Each field text follows with its length in terms, how many different ones it has, and of each of these its number and how often
-/// it stands there, in the order of first appearance. Numbers take seven bits a byte, the lowest first; strings are led by
-/// their length and are UTF-16 as this machine has it, since a stem may end within a pair of surrogates.
+/// First the references, led by how many there are; then the number of field texts, that of their items, and how many bytes the texts take.
+/// Each field text has its length in terms, how many different ones it has, and of each of these its number and how often it stands there, in the order of
+/// first appearance. Behind the texts come the terms, led by how many there are, each with its form. Numbers take seven bits a byte, the lowest first; strings are
+/// led by their length and are UTF-16 as this machine has it, since a stem may end within a pair of surrogates.
 /// </remarks>
 sealed class ChunkWriter : IDisposable
 {
@@ -67,19 +67,25 @@ sealed class ChunkWriter : IDisposable
     {
         using var packed = new MemoryStream();
         using var writer = new BinaryWriter(packed);
-        foreach (var strings in new[] { refs, _vocabulary.Terms, _vocabulary.Forms })
-        {
-            writer.Write7BitEncodedInt(strings.Count);
-            foreach (var one in strings)
-            {
-                writer.Write7BitEncodedInt(one.Length);
-                writer.Write(MemoryMarshal.AsBytes(one.AsSpan()));
-            }
-        }
-
+        writer.Write7BitEncodedInt(refs.Count);
+        foreach (var one in refs) Write(one);
         writer.Write7BitEncodedInt(_textCount);
         writer.Write7BitEncodedInt(_itemCount);
+        writer.Write7BitEncodedInt((int)_texts.BaseStream.Length);
         ((MemoryStream)_texts.BaseStream).WriteTo(packed);
+        writer.Write7BitEncodedInt(_vocabulary.Terms.Count);
+        foreach (var (term, form) in _vocabulary.Terms.Zip(_vocabulary.Forms))
+        {
+            Write(term);
+            Write(form);
+        }
+
         return packed.ToArray();
+
+        void Write(string text)
+        {
+            writer.Write7BitEncodedInt(text.Length);
+            writer.Write(MemoryMarshal.AsBytes(text.AsSpan()));
+        }
     }
 }

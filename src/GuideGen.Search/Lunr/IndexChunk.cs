@@ -9,29 +9,43 @@ namespace GuideGen.Search.Lunr;
 sealed class IndexChunk
 {
     readonly byte[] _packed;
-    readonly int _start;
+    readonly int _terms, _texts;
 
     public IndexChunk(byte[] packed)
     {
         _packed = packed;
         using var reader = ReaderFrom(0);
-        (Refs, Terms, Forms) = (Strings(reader), Strings(reader), Strings(reader));
+        var refs = new string[reader.Read7BitEncodedInt()];
+        for (var i = 0; i < refs.Length; i++) refs[i] = Text(reader).ToString();
+        Refs = refs;
         (TextCount, ItemCount) = (reader.Read7BitEncodedInt(), reader.Read7BitEncodedInt());
-        _start = (int)reader.BaseStream.Position;
+        var size = reader.Read7BitEncodedInt();
+        _texts = (int)reader.BaseStream.Position;
+        _terms = _texts + size;
     }
 
     /// <summary>References of the documents.</summary>
     public IReadOnlyList<string> Refs { get; }
 
-    public IReadOnlyList<string> Terms { get; }
-
-    /// <inheritdoc cref="Vocabulary.Forms"/>
-    public IReadOnlyList<string> Forms { get; }
-
     /// <summary>Field texts of all documents.</summary>
     public int TextCount { get; }
 
     public int ItemCount { get; }
+
+    /// <summary>Takes the chunk's terms into a vocabulary.</summary>
+    /// <returns>The number there of each of them.</returns>
+    public int[] NumbersIn(Vocabulary vocabulary)
+    {
+        using var reader = ReaderFrom(_terms);
+        var numbers = new int[reader.Read7BitEncodedInt()];
+        for (var i = 0; i < numbers.Length; i++)
+        {
+            var term = Text(reader);
+            numbers[i] = vocabulary.NumberOf(term, Text(reader));
+        }
+
+        return numbers;
+    }
 
     /// <summary>Writes this chunk's rows into the whole table, from <paramref name="row"/> and <paramref name="item"/> on.</summary>
     /// <param name="whole">Arrays of full size; each chunk writes only its own part.</param>
@@ -41,7 +55,7 @@ sealed class IndexChunk
     /// <param name="numbers">The whole index's number of each of the chunk's terms.</param>
     public void CopyTo(Frequencies whole, int[] lengths, int row, int item, int[] numbers)
     {
-        using var reader = ReaderFrom(_start);
+        using var reader = ReaderFrom(_texts);
         for (var text = row; text < row + TextCount; text++)
         {
             lengths[text] = reader.Read7BitEncodedInt();
@@ -55,18 +69,13 @@ sealed class IndexChunk
         }
     }
 
-    BinaryReader ReaderFrom(int place) => new(new MemoryStream(_packed, place, _packed.Length - place, writable: false));
+    BinaryReader ReaderFrom(int place) => new(new MemoryStream(_packed, writable: false) { Position = place });
 
-    string[] Strings(BinaryReader reader)
+    ReadOnlySpan<char> Text(BinaryReader reader)
     {
-        var strings = new string[reader.Read7BitEncodedInt()];
-        for (var i = 0; i < strings.Length; i++)
-        {
-            var size = reader.Read7BitEncodedInt() * sizeof(char);
-            strings[i] = new string(MemoryMarshal.Cast<byte, char>(_packed.AsSpan((int)reader.BaseStream.Position, size)));
-            reader.BaseStream.Position += size;
-        }
-
-        return strings;
+        var size = reader.Read7BitEncodedInt() * sizeof(char);
+        var text = MemoryMarshal.Cast<byte, char>(_packed.AsSpan((int)reader.BaseStream.Position, size));
+        reader.BaseStream.Position += size;
+        return text;
     }
 }

@@ -11,7 +11,7 @@ public delegate byte[] RecallChunk(int first, int count, Func<byte[]> make);
 /// <summary>Builds what lunr.js 2.3.9 builds with its default pipeline, BM25 constants and no metadata.</summary>
 public static class LunrIndexBuilder
 {
-    // Each chunk stems its own words, so chunks are few; but with fewer than ten, one processor waits for the longest.
+    // Each chunk stems its own words, so chunks are few; but one processor waits for the longest, and after an edit a whole one is made anew.
     const int MostInChunk = 800, FewestInChunk = 50, Chunks = 20;
 
     /// <exception cref="ArgumentException">
@@ -38,7 +38,7 @@ public static class LunrIndexBuilder
         Check(refs);
 
         var vocabulary = new Vocabulary();
-        var numbers = Array.ConvertAll(chunks, c => vocabulary.Add(c.Terms, c.Forms));
+        var numbers = Array.ConvertAll(chunks, c => c.NumbersIn(vocabulary));
         var (lengths, byText) = Merge(chunks, numbers);
         return new LunrIndex(fields, new IndexParts(refs, [.. vocabulary.Terms], [.. vocabulary.Forms], lengths, byText));
 

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using GuideGen.Search.Words;
 
 namespace GuideGen.Search.Lunr;
@@ -9,7 +8,10 @@ sealed class Vocabulary
     const int StopWord = -1;
     readonly TokenTable _tokens = new();
     readonly Dictionary<string, int> _numbers = new(StringComparer.Ordinal);
+    readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> _numbersBySpan;
     readonly List<string> _terms = [], _forms = [];
+
+    public Vocabulary() => _numbersBySpan = _numbers.GetAlternateLookup<ReadOnlySpan<char>>();
 
     public IReadOnlyList<string> Terms => _terms;
 
@@ -22,25 +24,24 @@ sealed class Vocabulary
         ref var term = ref _tokens.NumberOf(token, out var known);
         if (known) return term;
         var word = Tokens.Trim(token).ToString();
-        return term = StopWords.All.Contains(word) ? StopWord : Number(PorterStemmer.Stem(word), word);
+        return term = StopWords.All.Contains(word) ? StopWord : NumberOf(PorterStemmer.Stem(word), word);
     }
 
-    /// <summary>Takes in the terms of a later part of the text, and gives their numbers here.</summary>
-    public int[] Add(IEnumerable<string> terms, IEnumerable<string> forms) => [.. terms.Zip(forms, Number)];
-
-    int Number(string term, string form)
+    /// <summary>Index of a term, which is taken in if it is a new one.</summary>
+    /// <param name="form">A word it stands for.</param>
+    public int NumberOf(ReadOnlySpan<char> term, ReadOnlySpan<char> form)
     {
-        ref var number = ref CollectionsMarshal.GetValueRefOrAddDefault(_numbers, term, out var known);
-        if (!known)
+        if (!_numbersBySpan.TryGetValue(term, out var number))
         {
             number = _terms.Count;
-            _terms.Add(term);
-            _forms.Add(form);
+            _terms.Add(term.ToString());
+            _forms.Add(form.SequenceEqual(term) ? _terms[number] : form.ToString());
+            _numbers.Add(_terms[number], number);
         }
-        else if (IsBetter(form, _forms[number])) _forms[number] = form;
+        else if (IsBetter(form, _forms[number])) _forms[number] = form.ToString();
         return number;
     }
 
-    static bool IsBetter(string form, string than) =>
-        form.Length < than.Length || (form.Length == than.Length && string.CompareOrdinal(form, than) < 0);
+    static bool IsBetter(ReadOnlySpan<char> form, string than) =>
+        form.Length < than.Length || (form.Length == than.Length && form.SequenceCompareTo(than) < 0);
 }

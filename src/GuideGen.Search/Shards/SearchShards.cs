@@ -24,9 +24,9 @@ public static class SearchShards
     {
         if (!cards.Select(c => c.Address).SequenceEqual(index.Refs, StringComparer.Ordinal))
             throw new ArgumentException("The cards are not those of the index's documents, in their order.", nameof(cards));
+        var others = Task.Run(() => (CardShards.Cut(cards, cardsPerFile), Words(index)));
         var terms = TermShards.Cut(index, termShardSize);
-        var cardFiles = CardShards.Cut(cards, cardsPerFile);
-        var words = Words(index);
+        var (cardFiles, words) = others.GetAwaiter().GetResult();
         var head = ShardScript.Write("head", json =>
         {
             json.WriteStartObject();
