@@ -42,11 +42,25 @@ public sealed class FolderTarget(string folder, int threads, KeptMemory? memory 
             throw;
         }
 
-        staging.SwapIn(old);
+        // What is kept stands under digests, so it may be of a site that does not come into its place.
+        var kept = Task.Run(() => Keep(written));
+        try
+        {
+            staging.SwapIn(old);
+        }
+        finally
+        {
+            kept.Wait();
+        }
+
+        return written.Count;
+    }
+
+    void Keep(ConcurrentDictionary<string, (Digest? Basis, byte[] Hash)> written)
+    {
         var origins = SiteOrigins.Text(from w in written let basis = w.Value.Basis where basis is not null select (w.Key, basis.Value, w.Value.Hash));
         if (origins.Length > 0) staging.TryKeep(staging.Origins, file => file.Write(origins));
         if (memory is not null) staging.TryKeep(staging.Memory, memory.WriteTo);
-        return written.Count;
     }
 
     /// <returns>By address, from what each file was made, and the SHA-256 of its bytes.</returns>
