@@ -49,6 +49,8 @@ sealed class CatalogueData
         return new(bytes);
     }
 
+    public int HeadCount => headStarts.Length - 1;
+
     public int Head(int row) => heads[row];
 
     public string HeadText(int head) => Encoding.UTF8.GetString(bytes, headStarts[head], headStarts[head + 1] - headStarts[head] - 1);

@@ -12,6 +12,7 @@ public static class CodeCatalogue
 
     static readonly CatalogueData Data = CatalogueData.Load();
     static readonly CodeEntry?[] Made = new CodeEntry?[Data.Count];
+    static readonly Head?[] Heads = new Head?[Data.HeadCount];
 
     /// <summary>In the order of the printed codes: B, C, P, U.</summary>
     public static ImmutableArray<CodeEntry> All => Listing.Entries;
@@ -73,9 +74,21 @@ public static class CodeCatalogue
 
     static CodeEntry MakeEntry(int row)
     {
-        var (subject, sides) = SubjectLine.Read(Data.HeadText(Data.Head(row)));
+        var (subject, sides) = HeadAt(Data.Head(row));
         var condition = Conditions.Get(Data.ConditionKeys[Data.Condition(row)]);
         return new(CodeAt(row), subject, sides, Data.InCircuit(row), condition, Data.Support(row));
+    }
+
+    // Several codes have the same one, and two threads may both read it: it says the same.
+    static Head HeadAt(int head) => Heads[head] ??= Head.Read(Data.HeadText(head));
+
+    sealed record Head(string Subject, ImmutableArray<Side> Sides)
+    {
+        public static Head Read(string line)
+        {
+            var (subject, sides) = SubjectLine.Read(line);
+            return new(subject, sides);
+        }
     }
 
     // Apart, so that one look-up does not make every entry.
