@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using GuideGen.Guide.Findings;
@@ -22,12 +21,10 @@ public static partial class Blanks
 
     /// <summary>What a draft says to its author is no text for a reader. Beside a marker it is the same blank.</summary>
     static IEnumerable<(int Index, int Length)> HelpLeft(SourceText source) =>
-        !source.Text.AsSpan().ContainsAny(AnyHelp) ? [] : Helps.Select(h => (Index: source.Text.IndexOf(h, StringComparison.Ordinal), h.Length))
+        Helps.Select(h => (Index: source.Text.IndexOf(h, StringComparison.Ordinal), h.Length))
             .Where(p => p.Index >= 0 && !source.Text.AsSpan(0, p.Index).TrimEnd().EndsWith(Marker));
 
     static readonly ImmutableArray<string> Helps = [.. Enum.GetValues<ContentKind>().SelectMany(k => SectionPlan.Of(k)).Select(s => s.Help).Distinct()];
-
-    static readonly SearchValues<string> AnyHelp = SearchValues.Create([.. Helps], StringComparison.Ordinal);
 
     /// <summary>A key behind a # is one that its author has not taken.</summary>
     static bool IsComment(SourceText source, int index)

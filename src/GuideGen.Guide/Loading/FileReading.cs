@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Diagnostics.CodeAnalysis;
 using GuideGen.Guide.Findings;
+using GuideGen.Guide.Inspection;
 using GuideGen.Guide.Keeping;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
@@ -36,7 +37,7 @@ sealed class FileReading(IGuideFiles files, string path, GuideMemory memory)
     public bool TryReadStructure<T>(ContentKind? kind, string slug, Shape<T> shape, out T value)
     {
         value = default!;
-        if (ReadStructure(path) is not { } written || Translated(written, shape.Outline, ReadStructure) is not { } file) return false;
+        if (ReadStructure(path) is not { } written || Translated(written, shape, ReadStructure) is not { } file) return false;
         return shape.TryRead(file.Root, BindingFor(OriginOf(kind, slug, file.Source, PageBody.Empty)), out value);
     }
 
@@ -44,14 +45,19 @@ sealed class FileReading(IGuideFiles files, string path, GuideMemory memory)
     public bool TryReadPage<T>(ContentKind kind, string slug, Shape<T> shape, out T value)
     {
         value = default!;
-        if (ReadFront(path) is not { } written || Translated(written, shape.Outline, ReadFront) is not { } file) return false;
+        if (ReadFront(path) is not { } written || Translated(written, shape, ReadFront) is not { } file) return false;
         if (BodyOf(file) is not { } body) return false;
         Face = FaceOf(written, file, body);
         return shape.TryRead(file.Root, BindingFor(OriginOf(kind, slug, file.Source, body)), out value);
     }
 
     /// <summary>A file that is used as it stands.</summary>
-    public bool TryReadText([NotNullWhen(true)] out SourceText? text) => (text = ReadSource(path)?.Source) is not null;
+    public bool TryReadText([NotNullWhen(true)] out SourceText? text)
+    {
+        text = ReadSource(path)?.Source;
+        if (text is not null) Findings.AddRange(Blanks.In(text));
+        return text is not null;
+    }
 
     /// <param name="BodyStart">Where the Markdown begins; 0 if there is none.</param>
     readonly record struct ReadFile(SourceText Source, Digest Content, YamlNode Root, int BodyStart)
@@ -69,14 +75,27 @@ sealed class FileReading(IGuideFiles files, string path, GuideMemory memory)
 
     ReadFile? ReadFront(string file)
     {
-        if (ReadSource(file) is not var (source, content) || FrontMatter.Find(source, Findings) is not { } front) return null;
+        if (ReadSource(file) is not var (source, content)) return null;
+        if (FrontMatter.Find(source, Findings) is not { } front)
+        {
+            Findings.AddRange(Blanks.In(source));
+            return null;
+        }
+
         var root = RootOf(source, content, front.Start, front.Length);
         if (root is null && Findings.IsEmpty) Findings.Add(Rules.FrontMatterEmpty.At(source.Span(0, 3)));
         return root is null ? null : new ReadFile(source, content, root, front.BodyStart);
     }
 
-    YamlNode? RootOf(SourceText source, Digest content, int start, int length) =>
-        Kept(new KeptKey(start == 0 ? KeptKind.Yaml : KeptKind.FrontMatter, default, content), new YamlForm(source), found => YamlReader.Read(source, start, length, found));
+    /// <summary>The structured text of a file, which is looked through for blanks as a whole on the occasion.</summary>
+    YamlNode? RootOf(SourceText source, Digest content, int start, int length) => Kept(
+        new KeptKey(start == 0 ? KeptKind.Yaml : KeptKind.FrontMatter, default, content),
+        new YamlForm(source),
+        found =>
+        {
+            found.AddRange(Blanks.In(source));
+            return YamlReader.Read(source, start, length, found);
+        });
 
     PageBody? BodyOf(ReadFile file) => Kept(
         new KeptKey(AllowsHtml ? KeptKind.BodyWithHtml : KeptKind.Body, default, file.Content),
@@ -105,11 +124,11 @@ sealed class FileReading(IGuideFiles files, string path, GuideMemory memory)
     }
 
     /// <returns>The file as it was written, or with the words and the text of its translation. Null if that one cannot be read.</returns>
-    ReadFile? Translated(ReadFile written, Outline outline, Func<string, ReadFile?> read)
+    ReadFile? Translated<T>(ReadFile written, Shape<T> shape, Func<string, ReadFile?> read)
     {
         if (Translation is null) return written;
         if (read(Translation) is not { } own) return null;
-        return own with { Root = new Translating(Findings, path).Merge(written.Root, own.Root, outline) };
+        return own with { Root = new Translating(Findings, path).Merge(written.Root, own.Root, shape.Outline) };
     }
 
     PageOrigin OriginOf(ContentKind? kind, string slug, SourceText source, PageBody body) => new(kind, slug, source, body with { Language = Language }) { Path = path, Whole = Whole };
@@ -138,9 +157,9 @@ sealed class FileReading(IGuideFiles files, string path, GuideMemory memory)
         var isText = SourceDecoder.TryDecode(bytes, out var text);
         var source = new SourceText(file, text);
         var objection = Objection(source, isText);
-        if (objection is null) Findings.AddRange(Inspection.Blanks.In(source));
-        if (objection is not null) Findings.Add(objection);
-        return objection is null ? (source, content) : null;
+        if (objection is null) return (source, content);
+        Findings.Add(objection);
+        return null;
     }
 
     void Took(string file, Digest content)

@@ -4,7 +4,8 @@ namespace GuideGen.Guide.Text;
 /// <remarks>A line ends at LF, CR LF or a lone CR; the line break belongs to the line it ends.</remarks>
 public sealed class SourceText
 {
-    readonly int[] lineStarts;
+    // Most texts are never asked for a place.
+    int[]? found;
 
     /// <param name="path">Relative to the guide's folder, with forward slashes.</param>
     /// <param name="text">The decoded text, without byte order mark.</param>
@@ -12,31 +13,32 @@ public sealed class SourceText
     {
         Path = path;
         Text = text;
-        lineStarts = FindLineStarts(text);
     }
 
     public string Path { get; }
 
     public string Text { get; }
 
-    public int LineCount => lineStarts.Length;
+    public int LineCount => LineStarts.Length;
+
+    int[] LineStarts => found ??= FindLineStarts(Text);
 
     /// <param name="offset">0 to the length of the text, inclusive.</param>
     public TextPosition PositionAt(int offset)
     {
-        var found = Array.BinarySearch(lineStarts, offset);
-        var line = found >= 0 ? found : ~found - 1;
-        return new TextPosition(line + 1, offset - lineStarts[line] + 1);
+        var at = Array.BinarySearch(LineStarts, offset);
+        var line = at >= 0 ? at : ~at - 1;
+        return new TextPosition(line + 1, offset - LineStarts[line] + 1);
     }
 
     /// <summary>The offset at which a line, counted from 1, begins.</summary>
-    public int StartOf(int line) => lineStarts[line - 1];
+    public int StartOf(int line) => LineStarts[line - 1];
 
     /// <summary>The text of a line, counted from 1, without its line break.</summary>
     public ReadOnlySpan<char> Line(int line)
     {
-        var start = lineStarts[line - 1];
-        var end = line < lineStarts.Length ? lineStarts[line] : Text.Length;
+        var start = LineStarts[line - 1];
+        var end = line < LineStarts.Length ? LineStarts[line] : Text.Length;
         return Text.AsSpan(start, end - start).TrimEnd("\r\n");
     }
 
