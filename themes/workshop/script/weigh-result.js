@@ -36,9 +36,9 @@
   /** @param {string} source a code, a symptom or a check */
   const sourceName = source => data().symptoms[source]?.name ?? data().checks[source]?.name ?? source;
 
-  /** @param {Cause} cause @param {string} rival */
-  function reasons(cause, rival) {
-    const sorted = cause.weights.slice().sort((a, b) => Math.abs(b.log10) - Math.abs(a.log10));
+  /** @param {Cause["weights"]} weights @param {string} rival */
+  function reasons(weights, rival) {
+    const sorted = weights.slice().sort((a, b) => Math.abs(b.log10) - Math.abs(a.log10));
     return element("ul", ...sorted.map(({ source, log10 }) => {
       const { strength, isFor, times } = GuideGen.weighWords.weight(log10);
       const said = words().weigh.speaks[strength === "hardly" ? "hardly" : strength + (isFor ? "For" : "Against")];
@@ -53,7 +53,8 @@
     item.style.setProperty("--share", String(Math.round(cause.probability * 1000) / 10) + "%");
     if (cause.id !== ELSE) item.append(classed("p", "facts", element("span", words().weigh.drive[data().faults[cause.id].drive])));
     else item.append(classed("p", "quiet", words().weigh.elseNote));
-    if (cause.weights.length > 0) item.append(element("details", element("summary", words().weigh.why), reasons(cause, rival)));
+    const { weights } = cause;
+    if (weights.length > 0) item.append(element("details", element("summary", words().weigh.why), reasons(weights, rival)));
     return item;
   }
 
