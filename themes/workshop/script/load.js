@@ -39,8 +39,11 @@
 
   const CODES = ["codes", "codes-line", "codes-trail", "codes-raw", "codes-read", "codes-suggest"].map(name => "assets/" + name + ".js");
 
+  /** Made once, which takes as long as many uses. @type {Intl.PluralRules | undefined} */
+  let rules;
+
   /** The form of a wording that stands beside a number, by the plural rules of the page's language. @param {Record<string, string>} forms @param {number} number */
-  GuideGen.formOf = (forms, number) => forms[new Intl.PluralRules(document.documentElement.lang).select(number)] ?? forms.other;
+  GuideGen.formOf = (forms, number) => forms[(rules ??= new Intl.PluralRules(document.documentElement.lang)).select(number)] ?? forms.other;
 
   GuideGen.base = base;
   GuideGen.load = load;

@@ -90,6 +90,9 @@
   /** Draws the step at hand. @param {boolean} move whether to bring it into view */
   function show(move) {
     const at = now();
+    // A step that is hidden with the focus in it is laid out once more on the spot.
+    const focused = /** @type {HTMLElement | null} */ (document.activeElement);
+    if (move && focused && list.contains(focused)) focused.blur();
     for (const item of items) if (item.hidden !== (item.id !== at.at)) item.hidden = !item.hidden;
     byId("_walk-trail").replaceChildren(...at.taken.map(taken => trailRow(taken)));
     say(at.more === 0 ? words.end : fill(GuideGen.formOf(words.more, at.more), at.more));
