@@ -59,18 +59,8 @@
     return { at, taken, used, more: most(tree, at, filter) };
   }
 
-  /** A tree is asked for its mark at each step. @type {WeakMap<Tree, string>} */
-  const marks = new WeakMap();
-
   /** Tells one tree from another, so that an old link is not taken for a new one. @param {Tree} tree @returns {string} six characters */
   function mark(tree) {
-    const known = marks.get(tree) ?? worked(tree);
-    marks.set(tree, known);
-    return known;
-  }
-
-  /** @param {Tree} tree */
-  function worked(tree) {
     let hash = 2166136261;
     for (const [name, step] of Object.entries(tree.steps)) {
       for (const letter of name + step.ways.map(way => way.to).join()) hash = Math.imul(hash ^ letter.charCodeAt(0), 16777619) >>> 0;
