@@ -4,7 +4,7 @@
  *
  * @typedef {{ to: string, unsure: boolean, variants: string[] | null }} Way
  * @typedef {{ kind: string, ways: Way[], tools: string[] }} Step
- * @typedef {{ start: string, steps: Record<string, Step> }} Tree
+ * @typedef {{ start: string, steps: Record<string, Step>, mark?: string }} Tree mark: of a tree that stays as it is, so that it is worked out once
  * @typedef {{ variant: string, missing: string[] }} Filter what is known of the vehicle ("" for nothing), and tools not at hand
  * @typedef {{ step: string, way: number, by: "answer" | "variant" | "tool" }} Taken
  * @typedef {{ at: string, taken: Taken[], used: number, more: number }} Place used: how many of the answers were good
@@ -71,7 +71,7 @@
   /** What stands behind # in an address. @param {Tree} tree @param {number[]} answers @param {Filter} filter @param {string[]} tools all tools of the tree, in order */
   function write(tree, answers, filter, tools) {
     const missing = filter.missing.map(tool => tools.indexOf(tool)).filter(i => i >= 0).sort((a, b) => a - b);
-    return ["walk=" + mark(tree), answers.join("."), filter.variant, missing.join(".")].join("/");
+    return ["walk=" + (tree.mark ?? mark(tree)), answers.join("."), filter.variant, missing.join(".")].join("/");
   }
 
   const NUMBERS = /^(?:\d{1,3}(?:\.\d{1,3})*)?$/;
@@ -86,7 +86,7 @@
     if (text.length > 500 || parts.length !== 4 || !/^walk=[0-9a-z]{6}$/.test(parts[0]) || !NUMBERS.test(parts[1]) || !NUMBERS.test(parts[3])) return null;
     const numbers = (/** @type {string} */ list) => list === "" ? [] : list.split(".").map(Number);
     const filter = { variant: variants.includes(parts[2]) ? parts[2] : "", missing: numbers(parts[3]).filter(i => i < tools.length).map(i => tools[i]) };
-    const stale = parts[0] !== "walk=" + mark(tree);
+    const stale = parts[0] !== "walk=" + (tree.mark ?? mark(tree));
     const answers = stale ? [] : numbers(parts[1]).slice(0, MOST);
     return { answers: answers.slice(0, follow(tree, answers, filter).used), filter, stale };
   }

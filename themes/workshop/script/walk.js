@@ -19,6 +19,7 @@
   const choice = /** @type {HTMLSelectElement | null} */ (document.getElementById("_walk-variant"));
   const variants = choice ? [...choice.options].map(o => o.value).filter(v => v) : [];
   const tree = /** @type {Tree} */ ({ start: items[0].id, steps: Object.fromEntries(items.map(item => [item.id, stepOf(item)])) });
+  tree.mark = path.mark(tree);
   const place = "walk:" + location.pathname;
   /** @type {State} */
   let state = { answers: [], filter: { variant: "", missing: [] }, seen: 0, sure: [], taken: {}, vehicle: "", odometer: "" };
