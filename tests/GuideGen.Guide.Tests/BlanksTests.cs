@@ -1,5 +1,8 @@
+using System.Text;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Inspection;
+using GuideGen.Guide.Keeping;
+using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
 
@@ -32,6 +35,22 @@ public sealed class BlanksTests
 
         Assert.Equal(places, Blanks.In(source).Select(f => f.Span.Start));
         Assert.Equal(places.Length, Blanks.CountIn(source));
+    }
+
+    // A page that cannot be used, one that could be kept, a case, and a file that is used as it stands.
+    [Theory]
+    [InlineData("content/faults/a.md", "no front matter ____")]
+    [InlineData("content/faults/a.md", "---\nname: A\n---\n\n____\n")]
+    [InlineData("content/cases/a.yml", "note: ____\n")]
+    [InlineData("theme/templates/fault.html", "<p>____</p>")]
+    public void A_blank_is_told_wherever_it_stands_and_by_the_next_run_as_well(string path, string text)
+    {
+        MemoryFiles files = new(new Dictionary<string, byte[]> { [path] = Encoding.UTF8.GetBytes(text) });
+        KeptMemory first = new([], Digest.Of([1]));
+
+        Assert.Contains(GuideLoader.Load(files, first).Findings, f => f.Rule == Rules.BlankLeft && f.Span.Path == path);
+        KeptMemory next = new(KeptMemoryTests.Written(first), Digest.Of([1]));
+        Assert.Contains(GuideLoader.Load(files, next).Findings, f => f.Rule == Rules.BlankLeft && f.Span.Path == path);
     }
 
     // The blank stands at 10 to 14. What touches it is there because of it; nothing at all is held to be as wide as a character.
