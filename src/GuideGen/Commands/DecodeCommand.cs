@@ -19,8 +19,7 @@ static class DecodeCommand
             var words = parsed.GetValue(text)!;
             var written = words is ["-"] ? terminal.In.ReadToEnd() : string.Join(' ', words);
             var reading = CodeReader.Read(written, words is ["-"] ? ReadingPlace.FreeText : ReadingPlace.LookUpBox);
-            var plan = PlanOf(Path.GetFullPath(parsed.GetValue(guide) ?? ".", currentFolder));
-            var report = new DecodeReport(reading, plan);
+            var report = new DecodeReport(reading, PagesOf(Path.GetFullPath(parsed.GetValue(guide) ?? ".", currentFolder), reading));
             if (parsed.GetValue(format) == OutputFormat.Json) report.WriteJson(terminal.Out);
             else report.WriteText(terminal.Out);
             return reading.Finds.IsEmpty ? ExitCode.Findings : ExitCode.Good;
@@ -28,6 +27,6 @@ static class DecodeCommand
         return command;
     }
 
-    static SitePlan? PlanOf(string folder) =>
-        File.Exists(Path.Combine(folder, GuideLoader.SettingsFile)) ? SitePlan.Make(GuideLoader.Load(new FolderFiles(folder)).Guide) : null;
+    static CodePages? PagesOf(string folder, CodeReading reading) =>
+        !reading.Finds.IsEmpty && File.Exists(Path.Combine(folder, GuideLoader.SettingsFile)) ? CodePages.Of(new FolderFiles(folder), reading.Finds.Select(f => f.Code)) : null;
 }

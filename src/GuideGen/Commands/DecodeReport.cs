@@ -9,8 +9,8 @@ using GuideGen.Site.Planning;
 namespace GuideGen.Commands;
 
 /// <summary>What was read from a text: as lines for people, or as an array for programs.</summary>
-/// <param name="plan">The guide whose pages are named; null if there is none.</param>
-sealed class DecodeReport(CodeReading reading, SitePlan? plan)
+/// <param name="pages">Of the guide at hand; null if there is none.</param>
+sealed class DecodeReport(CodeReading reading, CodePages? pages)
 {
     // The output is read by programs and terminals, never put into a page, so that letters may stay as they are.
     static readonly JsonWriterOptions Options = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, NewLine = "\n" };
@@ -104,11 +104,9 @@ sealed class DecodeReport(CodeReading reading, SitePlan? plan)
     }
 
     string? MeaningOf(TroubleCode code) =>
-        plan?.Guide.Codes.Find(code.ToString())?.Meaning.Value ?? CodeCatalogue.FindStandard(code)?.Meaning ?? (code.IsEmptySlot ? "no code stored" : "valid, but no meaning is known");
+        pages?.MeaningOf(code) ?? CodeCatalogue.FindStandard(code)?.Meaning ?? (code.IsEmptySlot ? "no code stored" : "valid, but no meaning is known");
 
-    IEnumerable<string> PagesOf(TroubleCode code) => plan is null
-        ? []
-        : [.. plan.CodeSet.Contains(code) ? [Addresses.Of(code)] : Array.Empty<string>(), .. plan.Relations.FaultsByCode[code].Select(f => Addresses.Of(f.Fault))];
+    IEnumerable<string> PagesOf(TroubleCode code) => pages?.AddressesOf(code) ?? [];
 
     static IEnumerable<string> StatusNames(StatusWords status) =>
         Enum.GetValues<StatusWords>().Where(w => w != StatusWords.None && status.HasFlag(w)).Select(w => w == StatusWords.LampOn ? "lamp on" : Word(w));
