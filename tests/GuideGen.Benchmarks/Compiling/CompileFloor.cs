@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Text;
+using GuideGen.Guide.Loading;
 using GuideGen.Search;
+using GuideGen.Site;
+using GuideGen.Site.Planning;
+using GuideGen.Site.Rendering;
 using Markdig;
 using Scriban;
 using YamlDotNet.Core;
@@ -9,15 +13,19 @@ using YamlDotNet.Core;
 namespace GuideGen.Benchmarks.Compiling;
 
 /// <summary>Seconds of one thread for what no compile can leave out.</summary>
-sealed record Floor(double Read, double Markdown, double Yaml, double Template, double Index, double Write)
+/// <param name="Template">Every page of the site by its own templates.</param>
+/// <param name="BareTemplate">As many pages of the same lengths by one template of few holes: less than any look takes that shows what a fault's page has to show.</param>
+sealed record Floor(double Read, double Markdown, double Yaml, double Template, double BareTemplate, double Index, double Write)
 {
-    public double Sum => Read + Markdown + Yaml + Template + Index + Write;
+    public double Sum => Bare - BareTemplate + Template;
+
+    public double Bare => Read + Markdown + Yaml + BareTemplate + Index + Write;
 }
 
 /// <summary>
 /// The least a compile has to do, by the same libraries and without a rule, a link or a computation: read the files, Markdown to
-/// HTML, YAML to events, each page that the site has through a template of few holes and to the same length, the search index of
-/// as many, and write as many bytes as the site has.
+/// HTML, YAML to events, each page that the site has through its templates, the search index of as many, and write as many bytes as
+/// the site has.
 /// </summary>
 static class CompileFloor
 {
@@ -40,13 +48,33 @@ static class CompileFloor
         var page = Template.Parse(new string('x', Frame - 2_000) + "<title>{{ title }}</title>{{ for i in links }}<a href=\"{{ i }}\">{{ i }}</a>{{ end }}<main>{{ body }}</main>");
         var links = Enumerable.Range(0, 40).Select(i => $"faults/fault-{i}.html").ToArray();
         var filler = string.Concat(Enumerable.Repeat(bodies[0], 1 + (drawn.Max() / bodies[0].Length)));
-        var (_, template) = Timed(() => drawn.Sum(length => page.Render(new { title = "A page", links, body = filler[..Math.Max(0, length - Frame)] }).Length));
+        var (_, bareTemplate) = Timed(() => drawn.Sum(length => page.Render(new { title = "A page", links, body = filler[..Math.Max(0, length - Frame)] }).Length));
         // The pages of codes have a few words each.
         var documents = drawn.Select((_, i) => Document(i, i < pages.Count ? pages[i] : "")).ToImmutableArray();
         var (_, index) = Timed(() => SearchDocument.Index(documents));
         var bytes = Encoding.UTF8.GetBytes(new string('x', sizes.Max()));
         var (_, write) = Timed(() => sizes.Select((size, i) => Put(Path.Combine(target, $"{i}"), bytes.AsSpan(0, size))).Count());
-        return new(read, markdown, yaml, template, index, write);
+        return new(read, markdown, yaml, Templates(guide), bareTemplate, index, write);
+    }
+
+    /// <summary>What the templates are given is made beside the clock.</summary>
+    static double Templates(string guide)
+    {
+        var reading = GuideReading.Of(GuideLoader.Load(new FolderFiles(guide)));
+        var plan = SitePlan.Make([(reading.Guide, reading.Weights!)])[0];
+        var theme = GuideTheme.Of(ThemeFiles.BuiltIn, reading.Guide).Theme;
+        var renderer = new SiteRenderer(plan, theme);
+        var clock = new Stopwatch();
+        foreach (var page in plan.Pages)
+        {
+            var model = renderer.ModelOf(page);
+            using var drawn = new TextBuffer();
+            clock.Start();
+            theme.DrawPage(page.Template, model, drawn);
+            clock.Stop();
+        }
+
+        return clock.Elapsed.TotalSeconds;
     }
 
     static SearchDocument Document(int number, string text) => new($"faults/{number}.html", $"Page {number} of the guide", [], text[..Math.Min(100, text.Length)], text);
