@@ -31,8 +31,7 @@ static class CompileBenchmark
     /// <param name="words">The program that compiles, if it is not the code of this run, and other sizes than the usual ones.</param>
     public static async Task Run(string[] words, TextWriter output)
     {
-        var program = words.FirstOrDefault(w => !int.TryParse(w, out _));
-        int[] sizes = [.. words.Where(w => w != program).Select(w => int.Parse(w, CultureInfo.InvariantCulture))];
+        var (program, sizes) = BenchmarkWords.Read(words);
         await output.WriteLineAsync("| pages | files | site, MB | whole process, s | again: text, s | front matter, s | reading, s | ms a page | peak, MB | allocated, MB | floor, s: read, Markdown, YAML, template, index, write | of the floor | with a bare template |");
         await output.WriteLineAsync("| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | :--- | ---: | ---: |");
         foreach (var size in sizes is [] ? Sizes : sizes) await output.WriteLineAsync(await Row(size, program));
