@@ -22,9 +22,10 @@ sealed class CaseAgainstFaultInspection : IInspection
 
     static IEnumerable<Finding> Variants(GuideContent guide, Fault fault, IEnumerable<SolvedCase> cases)
     {
+        if (fault.Variants.IsEmpty) return [];
         var known = guide.Vehicle.Variants.Select(v => v.Key.Value).ToHashSet(StringComparer.Ordinal);
         var listed = fault.Variants.Select(v => v.Value).ToHashSet(StringComparer.Ordinal);
-        if (listed.Count == 0 || !listed.IsSubsetOf(known)) return [];
+        if (!listed.IsSubsetOf(known)) return [];
         return
             from solved in cases
             let variant = solved.Variant.Value

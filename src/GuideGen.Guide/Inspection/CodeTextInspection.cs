@@ -18,6 +18,8 @@ sealed class CodeTextInspection : IInspection, IPageInspection
 
     static IEnumerable<Finding> Inspect(GuideContent guide, SourceSpan text)
     {
+        // No text without a digit is a code or meant as one.
+        if (!text.Source.Text.AsSpan(text.Start, text.Length).ContainsAnyInRange('0', '9')) return [];
         var loose = Loose(text).ToList();
         return loose.Concat(Exact(guide, text).Where(f => loose.TrueForAll(l => l.Span.Start != f.Span.Start)));
     }
@@ -34,9 +36,8 @@ sealed class CodeTextInspection : IInspection, IPageInspection
         }
     }
 
-    /// <summary>Only what is surely meant as a code, which no text without a digit is; the bytes of a raw answer are shown as they are.</summary>
+    /// <summary>Only what is surely meant as a code; the bytes of a raw answer are shown as they are.</summary>
     static IEnumerable<Finding> Loose(SourceSpan text) =>
-        !text.Source.Text.AsSpan(text.Start, text.Length).ContainsAnyInRange('0', '9') ? [] :
         from find in CodeReader.Read(text.Written, ReadingPlace.FreeText).Finds
         let code = find.Code.ToString()
         where find.Certainty != Certainty.Guess && char.IsLetter(find.Written[0]) && !find.Written.StartsWith(code, StringComparison.Ordinal)

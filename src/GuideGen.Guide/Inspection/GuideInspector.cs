@@ -21,11 +21,16 @@ public static class GuideInspector
         new CodeMeaningInspection(),
         new SameSignalInspection(),
         new FormerAddressInspection(),
-        new CaseDuplicateInspection(),
         new CaseAgainstFaultInspection(),
+        new PartCircleInspection(),
+    ];
+
+    /// <summary>What follows from the cases and from what is common to all files, whatever the pages say.</summary>
+    static readonly ImmutableArray<IInspection> OfCases =
+    [
+        new CaseDuplicateInspection(),
         new CasePrivacyInspection(),
         new CaseLevelInspection(),
-        new PartCircleInspection(),
     ];
 
     static readonly ImmutableArray<IPageInspection> OfPages =
@@ -61,7 +66,7 @@ public static class GuideInspector
     {
         memory ??= GuideMemory.None;
         // What takes longest begins first, so that nobody waits for it in the end.
-        ImmutableArray<Func<IEnumerable<Finding>>> parts = [() => SimilarPages.In(guide, memory), () => InspectPages(guide, memory), () => InspectFrame(guide, today, memory)];
+        ImmutableArray<Func<IEnumerable<Finding>>> parts = [() => SimilarPages.In(guide, memory), () => InspectPages(guide, memory), () => InspectFrame(guide, today, memory), () => InspectCases(guide, today, memory)];
         return [.. SideBySide.Map(parts, p => p()).SelectMany(f => f)];
     }
 
@@ -77,7 +82,10 @@ public static class GuideInspector
     }
 
     static IEnumerable<Finding> InspectFrame(GuideContent guide, DateOnly? today, GuideMemory memory) =>
-        Placed(memory.Recall($"rules on {today:O}", guide.Frame, () => Run([.. OfFrame, new CaseDateInspection(today), new ReviewInspection(today)], guide)), guide);
+        Placed(memory.Recall($"rules on {today:O}", guide.Frame, () => Run([.. OfFrame, new ReviewInspection(today)], guide)), guide);
+
+    static ImmutableArray<Finding> InspectCases(GuideContent guide, DateOnly? today, GuideMemory memory) =>
+        memory.Recall($"rules of cases on {today:O}", BasisOfCases(guide), () => Run([.. OfCases, new CaseDateInspection(today)], guide));
 
     static IEnumerable<Finding> InspectPages(GuideContent guide, GuideMemory memory)
     {
@@ -111,6 +119,14 @@ public static class GuideInspector
         }
 
         foreach (var other in guide.Parts.All.SelectMany(p => p.Also)) basis.Add(other.Value);
+        return basis.Take();
+    }
+
+    static Digest BasisOfCases(GuideContent guide)
+    {
+        using var basis = new Digester();
+        basis.Add(guide.Common);
+        foreach (var solved in guide.Cases) basis.Add(solved.Origin.Whole);
         return basis.Take();
     }
 

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using GuideGen.Codes;
 using GuideGen.Guide.Pages;
 using GuideGen.Guide.Text;
@@ -26,13 +27,18 @@ public static class CodeUses
         .. guide.Cases.SelectMany(c => Sentences(c)),
     ];
 
+    // Weights, ranking and plan all ask, of the same guide; a guide never changes.
+    static readonly ConditionalWeakTable<GuideContent, IReadOnlyList<TroubleCode>> Known = [];
+
     /// <summary>Every code a guide names anywhere, once, in their order.</summary>
-    public static IEnumerable<TroubleCode> All(GuideContent guide)
+    public static IReadOnlyList<TroubleCode> All(GuideContent guide) => Known.GetValue(guide, Find);
+
+    static IReadOnlyList<TroubleCode> Find(GuideContent guide)
     {
         var values = InValues(guide).Select(c => c.Value);
         var sentences = Sentences(guide).SelectMany(s => CodeText.In(s.Value)).Select(c => c.Code).OfType<TroubleCode>();
         var bodies = guide.Entries.SelectMany(e => e.Origin.Body.Codes);
-        return values.Concat(sentences).Concat(bodies).Where(c => !c.IsEmptySlot).Distinct().Order();
+        return [.. values.Concat(sentences).Concat(bodies).Where(c => !c.IsEmptySlot).Distinct().Order()];
     }
 
     static IEnumerable<Located<string>> Sentences(TreeNode node) => node switch

@@ -15,8 +15,8 @@ public sealed record SitePlan
 {
     SitePlan(GuideContent guide, GuideWeights weights, ImmutableArray<TroubleCode> codes)
     {
-        // Beside all that follows: what the cases say takes longest.
-        var evidence = Task.Run(() => new GuideEvidence(guide, weights));
+        // Beside all that follows.
+        var relations = Task.Run(() => new Relations(guide, c => weights.Proofs[c.Origin.Slug].Level.Counts()));
         Guide = guide;
         Folder = FolderOf(guide, guide.Settings.Language.Value);
         Cleaner = guide.Settings.Html.IsEmpty ? null : new HtmlCleaner(guide.Settings.Html.Select(h => h.Value));
@@ -24,12 +24,12 @@ public sealed record SitePlan
         Links = new LinkTable(guide);
         Codes = codes;
         Groups = CodeGroup.All(Codes);
-        Relations = new Relations(guide, c => Weights.Proofs[c.Origin.Slug].Level.Counts());
         Pages = [.. PagesOf(guide)];
         CodeSet = Codes.ToFrozenSet();
         // Not its other names: 'ground' is another name of the earth, but vans stand on it, too.
         Terms = new PhraseFinder<string>(guide.Terms.Select(t => (t.Key.Value, Anchors.Of(t.Key.Value))));
-        Evidence = evidence.GetAwaiter().GetResult();
+        Evidence = new GuideEvidence(guide, weights);
+        Relations = relations.GetAwaiter().GetResult();
     }
 
     public GuideContent Guide { get; private init; }

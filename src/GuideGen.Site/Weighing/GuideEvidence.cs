@@ -3,19 +3,18 @@ using System.Collections.Immutable;
 using GuideGen.Codes;
 using GuideGen.Diagnosis.Evidence;
 using GuideGen.Diagnosis.Proof;
-using GuideGen.Guide;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
 
 namespace GuideGen.Site.Weighing;
 
-/// <summary>What the cases say of each code, symptom and fault.</summary>
+/// <summary>What the cases say of each code, symptom and fault, worked out when somebody asks.</summary>
 public sealed class GuideEvidence
 {
     readonly GuideWeights weights;
     readonly ILookup<string, SolvedCase> casesByFault;
-    readonly FrozenDictionary<TroubleCode, SignEvidence> codes;
-    readonly FrozenDictionary<string, SignEvidence> symptoms;
+    readonly FrozenDictionary<TroubleCode, Lazy<SignEvidence>> codes;
+    readonly FrozenDictionary<string, Lazy<SignEvidence>> symptoms;
 
     public GuideEvidence(GuideContent guide, GuideWeights weights)
     {
@@ -28,10 +27,10 @@ public sealed class GuideEvidence
     }
 
     /// <returns>Null if neither a fault nor a case names the code.</returns>
-    public SignEvidence? Of(TroubleCode code) => codes.GetValueOrDefault(code);
+    public SignEvidence? Of(TroubleCode code) => codes.GetValueOrDefault(code)?.Value;
 
     /// <returns>Null if neither a fault nor a case names the symptom.</returns>
-    public SignEvidence? OfSymptom(string slug) => symptoms.GetValueOrDefault(slug);
+    public SignEvidence? OfSymptom(string slug) => symptoms.GetValueOrDefault(slug)?.Value;
 
     public FaultEvidence Of(Fault fault)
     {
@@ -46,7 +45,7 @@ public sealed class GuideEvidence
 
     public ProofLevel LevelOf(SolvedCase solved) => weights.Proofs[solved.Origin.Slug].Level;
 
-    FrozenDictionary<TSign, SignEvidence> BySign<TSign>(
+    FrozenDictionary<TSign, Lazy<SignEvidence>> BySign<TSign>(
         GuideContent guide,
         ImmutableArray<SolvedCase> cases,
         Func<Fault, ImmutableArray<KeyValuePair<Located<TSign>, Located<Likelihood>>>> listed,
@@ -57,9 +56,8 @@ public sealed class GuideEvidence
             .SelectMany(f => listed(f).Select(s => (Sign: s.Key.Value, Fault: f.Origin.Slug, Belief: f.Belief.Value * s.Value.Value.Value)))
             .ToLookup(b => b.Sign, b => (b.Fault, b.Belief));
         var reports = cases.SelectMany(c => seen(c).Distinct().Select(s => (Sign: s, Case: c))).ToLookup(r => r.Sign, r => r.Case);
-        return SideBySide.Map(
-            [.. beliefs.Select(b => b.Key).Union(reports.Select(r => r.Key))],
-            s => KeyValuePair.Create(s, Of(beliefs[s].ToDictionary(b => b.Fault, b => b.Belief), [.. reports[s]]))).ToFrozenDictionary();
+        return beliefs.Select(b => b.Key).Union(reports.Select(r => r.Key))
+            .ToFrozenDictionary(s => s, s => new Lazy<SignEvidence>(() => Of(beliefs[s].ToDictionary(b => b.Fault, b => b.Belief), [.. reports[s]])));
     }
 
     /// <summary>The author's opinion about a cause of a sign: how common the fault is, as far as it shows the sign.</summary>

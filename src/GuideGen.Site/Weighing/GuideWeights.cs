@@ -28,10 +28,12 @@ public sealed class GuideWeights
     GuideWeights(GuideContent guide)
     {
         this.guide = guide;
+        // Beside what the cases come to, of which the authors' opinion knows nothing.
+        var authored = Task.Run(() => AuthoredModel.Of(guide));
         Proofs = guide.Cases.ToFrozenDictionary(c => c.Origin.Slug, c => CaseProofs.Of(c, guide.Vehicle.DistanceUnit.Value));
         var answers = new CaseAnswers([.. CodeUses.All(guide)]);
         Cases = [.. guide.Cases.Select(c => answers.Of(c, Proofs[c.Origin.Slug].Level)).OfType<Diagnosis.Ranking.SolvedCase>()];
-        Authored = AuthoredModel.Of(guide);
+        Authored = authored.GetAwaiter().GetResult();
         Counts = CaseCounts.Of(Authored, Cases);
         Basis = FitBasis.Of(Authored, Counts);
         Fitted = ModelFit.Of(Authored, Counts, Basis);

@@ -35,6 +35,8 @@ sealed class GuideEdits
         ("throw a case away", e => e.files.Remove(Case)),
         ("bring a case back", e => e.files[Case] = Originals[Case]),
         ("date a case into the future", e => e.Replace(Case, "date: 2019-05-14", "date: 2031-05-14")),
+        ("leave an address in a case", e => e.Replace(Case, "note: ", "note: Ask me at smith@post.example. ")),
+        ("let the vehicle begin later", e => e.Replace(Vehicle, "years: 2012-2022", "years: 2020-2022")),
         ("draw a picture anew", e => e.Replace(Drawing, "<svg ", "<svg  ")),
         ("leave a key half written", e => e.Replace(Fault, "drive: gently", "dri")),
         ("open a fence", e => e.Append(Symptom, "\n```")),
