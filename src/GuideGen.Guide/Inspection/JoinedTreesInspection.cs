@@ -19,11 +19,12 @@ sealed class JoinedTreesInspection : IInspection
     static IEnumerable<Finding> MissedFaults(GuideContent guide)
     {
         var found = guide.Trees.All.ToDictionary(t => t, t => FaultsFound(guide, t));
+        var ofSymptom = guide.Trees.All.ToLookup(t => t.Symptom.Value, StringComparer.Ordinal);
         return
             from fault in guide.Faults.All
             from symptom in fault.Symptoms
             where symptom.Value.Value.Value > Likelihood.Words["rarely"]
-            let trees = guide.Trees.All.Where(t => t.Symptom.Value == symptom.Key.Value && ShareVariant(t, fault)).ToList()
+            let trees = ofSymptom[symptom.Key.Value].Where(t => ShareVariant(t, fault)).ToList()
             where trees.Count > 0 && trees.All(t => found[t]?.Contains(fault.Origin.Slug) == false)
             select Missed(trees[0], fault, symptom.Key.Value).Resting([.. trees.Select(t => t.Origin.Source.Path), fault.Origin.Source.Path]);
     }

@@ -6,13 +6,16 @@ namespace GuideGen.Guide.Inspection;
 /// <summary>No check is made twice on a walk, and none with a grave hazard stands before a cheaper one without.</summary>
 sealed class TreeOrderInspection : IInspection
 {
-    public IEnumerable<Finding> Inspect(GuideContent guide) =>
-        guide.Trees.All.SelectMany(t => (IEnumerable<Finding>)[.. Repeated(t), .. GraveFirst(guide, t)]);
+    public IEnumerable<Finding> Inspect(GuideContent guide) => guide.Trees.All.SelectMany(t => Inspect(guide, t));
 
-    static IEnumerable<Finding> Repeated(Tree tree)
+    static IEnumerable<Finding> Inspect(GuideContent guide, Tree tree)
     {
         var paths = new TreePaths(tree);
-        if (Walks.FirstCircle([tree.Start.Value], paths.Next) is not null) yield break;
+        return Walks.FirstCircle([tree.Start.Value], paths.Next) is null ? [.. Repeated(tree, paths), .. GraveFirst(guide, tree, paths)] : [];
+    }
+
+    static IEnumerable<Finding> Repeated(Tree tree, TreePaths paths)
+    {
         foreach (var again in Checks(tree))
         {
             var before = Checks(tree).FirstOrDefault(b => b.Step.Check.Value == again.Step.Check.Value && paths.After(b.Name).Contains(again.Name));
@@ -27,10 +30,8 @@ sealed class TreeOrderInspection : IInspection
     /// should if nobody can be badly hurt by it and it takes less time. A check that is also come to without the step
     /// serves other walks; there the step stands first since something spoke for it.
     /// </summary>
-    static IEnumerable<Finding> GraveFirst(GuideContent guide, Tree tree)
+    static IEnumerable<Finding> GraveFirst(GuideContent guide, Tree tree, TreePaths paths)
     {
-        var paths = new TreePaths(tree);
-        if (Walks.FirstCircle([tree.Start.Value], paths.Next) is not null) yield break;
         foreach (var (name, step) in Checks(tree))
         {
             if (GraveHazard(guide, step) is not { } hazard || step.CannotTell is not { } way) continue;

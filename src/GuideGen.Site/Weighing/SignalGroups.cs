@@ -23,12 +23,9 @@ static class SignalGroups
         from id in ids
         let entry = TroubleCode.TryParse(id, out var code) ? CodeCatalogue.FindStandard(code) : null
         where entry is not null
-        group id by SubjectOf(entry) into codes
+        group id by (entry.Subject, Sides: string.Join(',', entry.Sides.Select(s => $"{s.Kind} {s.Value}"))) into codes
         where codes.Count() > 1
         select new FindingGroup(codes.Order(StringComparer.Ordinal).First(), GroupRule.Strongest, [.. codes], []);
-
-    /// <summary>The first code, by number, that the standard has for the same subject on the same sides.</summary>
-    static TroubleCode SubjectOf(CodeEntry entry) => entry.Related.SameSubject.Append(entry.Code).Min();
 
     static FindingGroup Authored(GuideContent guide, string name, SameSignal signal, ImmutableArray<Finding> findings)
     {
