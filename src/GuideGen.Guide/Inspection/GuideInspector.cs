@@ -47,11 +47,16 @@ public static class GuideInspector
     /// <summary>What has more to look at once the tool has built the trees that it is to build.</summary>
     static readonly ImmutableArray<IInspection> OfTrees =
     [
+        new TreeLeavesInspection(),
+        new JoinedTreesInspection(),
+    ];
+
+    /// <summary>The same, as far as it follows from the trees, the checks and from what is common to all files.</summary>
+    static readonly ImmutableArray<IInspection> OfSteps =
+    [
         new TreeInspection(),
         new TreeAnswersInspection(),
-        new TreeLeavesInspection(),
         new TreeOrderInspection(),
-        new JoinedTreesInspection(),
     ];
 
     /// <returns>What was found while loading and inspecting, without what authors dismissed, in the order of a reader.</returns>
@@ -75,9 +80,7 @@ public static class GuideInspector
     /// <param name="memory">Of earlier inspections of the guide; null if it is inspected once.</param>
     public static ImmutableArray<Finding> WithTrees(LoadedGuide loaded, ImmutableArray<Finding> apartFromTrees, GuideMemory? memory = null)
     {
-        var what = loaded.Guide.Trees.All.Any(t => t.IsUnbuilt) ? "rules of trees to build" : "rules of trees";
-        var ofTrees = (memory ?? GuideMemory.None).Recall(what, loaded.Guide.Frame, () => Run(OfTrees, loaded.Guide));
-        var found = apartFromTrees.AddRange(Placed(ofTrees, loaded.Guide));
+        var found = apartFromTrees.AddRange(Placed(InspectTrees(loaded.Guide, memory ?? GuideMemory.None), loaded.Guide));
         return FindingList.Sort(Weighting.Apply(loaded.Guide, Blanks.Apply(WithoutHearsay([.. loaded.Findings, .. Dismissing.Apply(loaded.Guide, found)]))));
     }
 
@@ -119,6 +122,28 @@ public static class GuideInspector
         }
 
         foreach (var other in guide.Parts.All.SelectMany(p => p.Also)) basis.Add(other.Value);
+        return basis.Take();
+    }
+
+    static ImmutableArray<Finding> InspectTrees(GuideContent guide, GuideMemory memory)
+    {
+        var isUnbuilt = guide.Trees.All.Any(t => t.IsUnbuilt);
+        // What the tool builds follows from everything.
+        var basis = guide.Trees.All.Any(t => t.Computed is not null) ? guide.Frame : BasisOfSteps(guide);
+        ImmutableArray<Func<ImmutableArray<Finding>>> parts =
+        [
+            () => memory.Recall($"rules of steps {isUnbuilt}", basis, () => Run(OfSteps, guide)),
+            () => memory.Recall($"rules of trees {isUnbuilt}", guide.Frame, () => Run(OfTrees, guide)),
+        ];
+        return [.. SideBySide.Map(parts, p => p()).SelectMany(f => f)];
+    }
+
+    static Digest BasisOfSteps(GuideContent guide)
+    {
+        using var basis = new Digester();
+        basis.Add(guide.Common);
+        foreach (var tree in guide.Trees.All) basis.Add(tree.Origin.Face);
+        foreach (var check in guide.Checks.All) basis.Add(check.Origin.Face);
         return basis.Take();
     }
 

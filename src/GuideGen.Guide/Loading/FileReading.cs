@@ -131,7 +131,7 @@ sealed class FileReading(IGuideFiles files, string path, GuideMemory memory)
         return own with { Root = new Translating(Findings, path).Merge(written.Root, own.Root, shape.Outline) };
     }
 
-    PageOrigin OriginOf(ContentKind? kind, string slug, SourceText source, PageBody body) => new(kind, slug, source, body with { Language = Language }) { Path = path, Whole = Whole };
+    PageOrigin OriginOf(ContentKind? kind, string slug, SourceText source, PageBody body) => new(kind, slug, source, body with { Language = Language }) { Path = path, Whole = Whole, Face = Face };
 
     Binding BindingFor(PageOrigin origin) => new(origin, Findings, References);
 

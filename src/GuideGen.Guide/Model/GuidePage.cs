@@ -13,6 +13,9 @@ public sealed record PageOrigin(ContentKind? Kind, string Slug, SourceText Sourc
 
     /// <summary>Of all that was read for it: path and content of the file, and of its translation.</summary>
     public Digest Whole { get; init; }
+
+    /// <summary>Of what other files can know of this one: all but the running text of a page, of which only headings and codes.</summary>
+    public Digest Face { get; init; }
 }
 
 /// <summary>A file of the guide that has a name and an address of its own.</summary>

@@ -1,12 +1,14 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Globalization;
 using GuideGen.Diagnosis;
 using GuideGen.Diagnosis.Evidence;
 using GuideGen.Diagnosis.Proof;
 using GuideGen.Diagnosis.Ranking;
 using GuideGen.Diagnosis.Trees;
 using GuideGen.Guide.Model;
+using GuideGen.Guide.Text;
 
 namespace GuideGen.Site.Weighing;
 
@@ -52,6 +54,27 @@ public sealed class GuideWeights
     }
 
     public static GuideWeights Of(GuideContent guide) => new(guide);
+
+    /// <summary>
+    /// Of all that weights follow from. It is less than the frame, so that better words, another price or one more tool on the page of
+    /// a fault does not have everything weighed anew.
+    /// </summary>
+    public static Digest BasisOf(GuideContent guide)
+    {
+        using var basis = new Digester();
+        basis.Add(guide.Common);
+        foreach (var origin in guide.Checks.All.Select(c => c.Origin).Concat(guide.Symptoms.All.Select(s => s.Origin)).Concat(guide.Cases.Select(c => c.Origin))) basis.Add(origin.Face);
+        foreach (var code in CodeUses.All(guide)) basis.Add(code.ToString());
+        foreach (var fault in guide.Faults.All) basis.Add(WeightOf(fault));
+        return basis.Take();
+    }
+
+    static string WeightOf(Fault fault) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{fault.Origin.Slug} {fault.Belief.Value:R} {Signs(fault.Codes)} {Signs(fault.Symptoms)} {string.Join(',', fault.Variants.Select(v => v.Value))}");
+
+    static string Signs<TSign>(ImmutableArray<KeyValuePair<Located<TSign>, Located<Likelihood>>> signs) =>
+        string.Join(',', signs.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Key.Value}={s.Value.Value.Value:R}")));
 
     /// <summary>How well each case is proved, by its slug.</summary>
     public FrozenDictionary<string, ProofOfCase> Proofs { get; }

@@ -28,6 +28,13 @@ sealed class GuideEdits
         ("call a part otherwise", e => e.Replace(Part, "name: Charge-air hose\n", "name: Boost hose\n")),
         ("sum a fault up otherwise", e => e.Replace(Fault, "The hose opens under load", "Under load the hose opens")),
         ("believe in a fault more", e => e.Replace(Fault, "belief: 6", "belief: 9")),
+        ("set a code less often", e => e.Replace(Fault, "P0299: usually", "P0299: sometimes")),
+        ("set a code no longer", e => e.Replace(Fault, ", P1A42: 0.2", "")),
+        ("notice a symptom less often", e => e.Replace(Fault, "engine-lamp: sometimes", "engine-lamp: rarely")),
+        ("let every variant have a fault", e => e.Replace(Fault, "variants: [w20d]\n", "")),
+        ("pay more for a part", e => e.Replace(Fault, "price: 38-85", "price: 48-95")),
+        ("call an outcome otherwise", e => e.Replace(Check, "  holds: {", "  kept: {")),
+        ("let an outcome say nothing", e => e.Replace(Check, ", rules-out: [charge-air-hose-split]", "")),
         ("let a check take longer", e => e.Replace(Check, "minutes: ", "minutes: 1")),
         ("move a page", e => e.Move(Part, "content/parts/boost-hose.md")),
         ("move it back", e => e.Move("content/parts/boost-hose.md", Part)),
@@ -53,6 +60,9 @@ sealed class GuideEdits
         ("break a template", e => e.Put("theme/templates/not-found.html", "<h1>{{ name </h1>\n")),
         ("give the look up", e => e.RemoveLook()),
     ];
+
+    /// <summary>Every edit there is, for a sitting of its own.</summary>
+    public static IEnumerable<int> Each => Enumerable.Range(0, All.Length);
 
     /// <summary>A sitting: the guide after each of its edits.</summary>
     public static Gen<int[]> Sitting { get; } = Gen.Int[0, All.Length - 1].Array[1, 10];

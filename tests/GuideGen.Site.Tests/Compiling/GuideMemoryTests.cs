@@ -22,6 +22,13 @@ public sealed class GuideMemoryTests
         print: Names);
 
     [Fact]
+    public void After_any_one_edit_everything_is_as_if_nothing_were_remembered() => Assert.All(GuideEdits.Each, edit =>
+    {
+        SittingMemory memory = new();
+        foreach (var (_, files) in GuideEdits.After([edit])) Assert.Equal(Made(files, null).Split('\n'), Made(files, memory).Split('\n'));
+    });
+
+    [Fact]
     public void A_page_that_is_translated_while_its_language_is_there_is_read_in_it()
     {
         SittingMemory memory = new();
@@ -35,17 +42,42 @@ public sealed class GuideMemoryTests
     [Fact]
     public void A_page_with_more_to_say_lets_everything_else_be_as_it_was()
     {
-        SittingMemory memory = new();
-        var (first, second) = GuideEdits.After(GuideEdits.Of("say more")).Select(e => GuideEditions.Read(new MemoryFiles(e.Files), ThemeFiles.BuiltIn, null, memory)).ToList() switch
-        {
-            [var one, var two] => (one, two),
-            _ => throw new InvalidOperationException(),
-        };
+        var (first, second) = BeforeAndAfter("say more");
 
         Assert.Equal(first.Guide.Frame, second.Guide.Frame);
         Assert.Same(first.First.Reading.Weights, second.First.Reading.Weights);
         Assert.Same(first.First.Look, second.First.Look);
         Assert.NotSame(first.Guide.Faults.All[1], second.Guide.Faults.All[1]);
+    }
+
+    [Theory]
+    [InlineData("sum a fault up otherwise")]
+    [InlineData("pay more for a part")]
+    [InlineData("call a part otherwise")]
+    public void What_is_no_evidence_lets_the_weights_be_as_they_were(string edit)
+    {
+        var (first, second) = BeforeAndAfter(edit);
+
+        Assert.NotEqual(first.Guide.Frame, second.Guide.Frame);
+        Assert.Same(first.First.Reading.Weights, second.First.Reading.Weights);
+    }
+
+    [Theory]
+    [InlineData("believe in a fault more")]
+    [InlineData("set a code less often")]
+    [InlineData("set a code no longer")]
+    [InlineData("notice a symptom less often")]
+    [InlineData("let every variant have a fault")]
+    [InlineData("let an outcome say nothing")]
+    [InlineData("let a check take longer")]
+    [InlineData("throw a case away")]
+    [InlineData("name another code in the text")]
+    [InlineData("take prices up")]
+    public void What_is_evidence_is_weighed_anew(string edit)
+    {
+        var (first, second) = BeforeAndAfter(edit);
+
+        Assert.NotSame(first.First.Reading.Weights, second.First.Reading.Weights);
     }
 
     [Fact]
@@ -83,6 +115,16 @@ public sealed class GuideMemoryTests
         var frames = GuideEdits.After(GuideEdits.Of(edit)).Select(e => GuideLoader.Load(new MemoryFiles(e.Files)).Guide.Frame);
 
         Assert.Distinct(frames);
+    }
+
+    /// <summary>The guide as it was and as it is after an edit, read with one memory.</summary>
+    static (GuideEditions First, GuideEditions Second) BeforeAndAfter(string edit)
+    {
+        SittingMemory memory = new();
+        var read = GuideEdits.After(GuideEdits.Of(edit)).Select(e => GuideEditions.Read(new MemoryFiles(e.Files), ThemeFiles.BuiltIn, null, memory)).ToList();
+        Assert.All(read, r => Assert.False(r.HasErrors));
+        Assert.Equal(2, read.Count);
+        return (read[0], read[1]);
     }
 
     static string Names(int[] sitting) => string.Join("; ", GuideEdits.After(sitting).Select(e => e.Done));
