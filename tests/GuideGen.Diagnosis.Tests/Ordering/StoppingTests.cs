@@ -16,7 +16,8 @@ public sealed class StoppingTests
             TestOrReplace rule = new(test, loss, p);
             StoppingPlan plan = StoppingPlans.Best(Problem([("part", p), ("other", 1 - p)], loss, Sure("test", test)));
 
-            Assert.Equal(rule.TestFirst, plan.Root is StoppingStep);
+            // Where both cost the same, as 18 minutes do against 122 at 52 in 61, the last digit of the reckoning decides, and either is right.
+            if (Math.Abs(test - rule.LossUntested) > 1e-9) Assert.Equal(rule.TestFirst, plan.Root is StoppingStep);
             Assert.Equal(Math.Min(test, rule.LossUntested), plan.Cost, 1e-9);
         });
 
