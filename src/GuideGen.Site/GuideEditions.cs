@@ -24,15 +24,7 @@ public sealed record GuideEditions(ImmutableArray<GuideEdition> All)
     public ImmutableArray<Finding> Findings { get; } = FindingList.Sort(All.SelectMany(e => e.Reading.Findings.Concat(e.Look.Findings)).Distinct());
 
     /// <summary>Of all editions together: each has the same pages as the others.</summary>
-    Digest Frame
-    {
-        get
-        {
-            using var all = new Digester();
-            foreach (var edition in All) all.Add(edition.Reading.Guide.Frame);
-            return all.Take();
-        }
-    }
+    Digest Frame => DigestOf(All.Select(e => e.Reading.Guide.Frame));
 
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 
@@ -65,11 +57,16 @@ public sealed record GuideEditions(ImmutableArray<GuideEdition> All)
     {
         var made = (memory ?? GuideMemory.None).Recall("plans", Frame, () => SitePlan.Make([.. All.Select(e => (e.Reading.Guide, e.Reading.Weights!))]));
         ImmutableArray<SitePlan> plans = [.. made.Zip(All, (plan, edition) => plan.For(edition.Reading.Guide))];
-        using var basis = new Digester();
-        basis.Add(ThisTool.Digest).Add(Frame);
-        foreach (var edition in All) basis.Add(edition.Look.Theme.Files.Digest());
-        var ofAll = basis.Take();
-        return new EditionFiles([.. All.Select((e, i) => new SiteRenderer(plans[i], e.Look.Theme, ofAll, memory))], files);
+        var looks = DigestOf(All.Select(e => e.Look.Theme.Files.Digest()));
+        var basis = new SiteBasis(DigestOf([ThisTool.Digest, looks, .. plans.Select(p => p.Common)]), DigestOf([ThisTool.Digest, looks, Frame]));
+        return new EditionFiles([.. All.Select((e, i) => new SiteRenderer(plans[i], e.Look.Theme, basis, memory))], files);
+    }
+
+    static Digest DigestOf(IEnumerable<Digest> all)
+    {
+        using var digester = new Digester();
+        foreach (var one in all) digester.Add(one);
+        return digester.Take();
     }
 }
 

@@ -34,7 +34,11 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
         var built = guide with { Trees = memory.Recall("trees", guide.Frame, () => ComputedTrees.Fill(guide, weights).Trees) };
         return new GuideReading(built, GuideInspector.WithTrees(loaded with { Guide = built }, apartFromTrees, memory)) { Weights = weights };
 
-        GuideWeights WeightsOf() => memory.Recall("weights", memory.Recall("basis of weights", guide.Frame, () => GuideWeights.BasisOf(guide)), () => GuideWeights.Of(guide));
+        GuideWeights WeightsOf()
+        {
+            var origin = memory.Recall("basis of weights", guide.Frame, () => GuideWeights.BasisOf(guide));
+            return memory.Recall("weights", origin, () => GuideWeights.Of(guide, origin));
+        }
     }
 
     /// <summary>The reading of an edition that is not the first: with the findings in its translated files only.</summary>

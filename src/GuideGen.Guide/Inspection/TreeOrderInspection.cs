@@ -50,7 +50,7 @@ sealed class TreeOrderInspection : IInspection
         select (n.Key.Value, (DoNode)n.Value);
 
     static string? GraveHazard(GuideContent guide, DoNode step) => guide.Checks.Find(step.Check.Value) is { } check
-        ? TreeHazards.Of(guide, step, check).FirstOrDefault(h => guide.Hazards.TryGetValue(h, out var hazard) && hazard.IsGrave)
+        ? TreeHazards.Of(guide.Vehicle, step, check).FirstOrDefault(h => guide.Hazards.TryGetValue(h, out var hazard) && hazard.IsGrave)
         : null;
 
     static double? Minutes(GuideContent guide, DoNode step) => guide.Checks.Find(step.Check.Value) is { } check

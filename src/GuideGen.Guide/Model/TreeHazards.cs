@@ -6,9 +6,9 @@ namespace GuideGen.Guide.Model;
 public static class TreeHazards
 {
     /// <returns>Slugs, in the order of the check and its preparation; preparation that nobody knows adds none.</returns>
-    public static IEnumerable<string> Of(GuideContent guide, DoNode step, Check check) =>
-        check.Hazards.Concat(step.Needs.SetupOf(check).SelectMany(s => Preparation(guide, s.Value))).Select(h => h.Value).Distinct();
+    public static IEnumerable<string> Of(Vehicle vehicle, DoNode step, Check check) =>
+        check.Hazards.Concat(step.Needs.SetupOf(check).SelectMany(s => Preparation(vehicle, s.Value))).Select(h => h.Value).Distinct();
 
-    static ImmutableArray<Text.Located<string>> Preparation(GuideContent guide, string setup) =>
-        guide.Vehicle.Setups.FirstOrDefault(s => s.Key.Value == setup).Value?.Hazards ?? [];
+    static ImmutableArray<Text.Located<string>> Preparation(Vehicle vehicle, string setup) =>
+        vehicle.Setups.FirstOrDefault(s => s.Key.Value == setup).Value?.Hazards ?? [];
 }

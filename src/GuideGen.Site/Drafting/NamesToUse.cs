@@ -16,6 +16,7 @@ sealed record NamesToUse(ImmutableArray<string> Listed, string Place)
 
     public override string ToString() => Listed.IsEmpty ? Place : string.Join(", ", Listed);
 
+    /// <summary>For each kind of name that a value in the outline can be.</summary>
     public static IEnumerable<NamesToUse> Of(Outline outline, GuideContent guide) => Values(outline).Select(v => v.Names).OfType<NameKind>().Select(k => Of(k, guide));
 
     /// <summary>What else a writer has to know before a key can be filled.</summary>

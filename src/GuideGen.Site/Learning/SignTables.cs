@@ -50,7 +50,7 @@ static class SignTables
 
     static EvidenceTable Ranking(SitePlan plan)
     {
-        var test = SelfTest.Of(plan.Guide, plan.Weights);
+        var test = SelfTest.Of(plan.Weights);
         return EvidenceTable.Of(
             "ranking",
             "The ranking, tried on each counted case without it",

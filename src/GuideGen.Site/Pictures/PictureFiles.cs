@@ -15,7 +15,7 @@ static class PictureFiles
     public static IEnumerable<SiteFile> Of(GuideContent guide, IGuideFiles files) => guide.Assets.SelectMany(asset =>
     {
         var path = LinkTable.PathOfAsset(asset);
-        Digest? basis = guide.Pictures.TryGetValue(asset, out var picture) ? BasisOf(picture) : null;
+        var basis = guide.Pictures.TryGetValue(asset, out var picture) ? BasisOf(picture) : null;
         var sizes = PhotoSizes.Of(guide, asset);
         return sizes.IsEmpty
             ? [new SiteFile(asset, Read) { Basis = basis }]
@@ -31,9 +31,9 @@ static class PictureFiles
     });
 
     /// <summary>The size is in the address.</summary>
-    static Digest BasisOf(Picture picture)
+    static FileBasis BasisOf(Picture picture)
     {
         using var all = new Digester();
-        return all.Add(ThisTool.Digest).Add(picture.Digest).Take();
+        return new FileBasis(all.Add(ThisTool.Digest).Add(picture.Digest).Take());
     }
 }

@@ -5,6 +5,8 @@ using GuideGen.Diagnosis.Proof;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
+using GuideGen.Guide.Text;
+using GuideGen.Site.Asking;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Weighing;
 
@@ -18,7 +20,7 @@ public sealed record SitePlan
         // Beside all that follows.
         var relations = Task.Run(() => new Relations(guide, c => weights.Proofs[c.Origin.Slug].Level.Counts()));
         Guide = guide;
-        Folder = FolderOf(guide, guide.Settings.Language.Value);
+        Folder = FolderOf(guide.Editions, guide.Settings.Language.Value);
         Cleaner = guide.Settings.Html.IsEmpty ? null : new HtmlCleaner(guide.Settings.Html.Select(h => h.Value));
         Weights = weights;
         Links = new LinkTable(guide);
@@ -29,7 +31,10 @@ public sealed record SitePlan
         // Not its other names: 'ground' is another name of the earth, but vans stand on it, too.
         Terms = new PhraseFinder<string>(guide.Terms.Select(t => (t.Key.Value, Anchors.Of(t.Key.Value))));
         Evidence = new GuideEvidence(guide, weights);
+        HasFeed = guide.Settings.Base is not null && guide.Entries.Any(e => Provenances.Of(e).Reviewed is not null);
+        Common = CommonOf(guide);
         Relations = relations.GetAwaiter().GetResult();
+        Items = new ItemDigests(this);
     }
 
     public GuideContent Guide { get; private init; }
@@ -61,6 +66,15 @@ public sealed record SitePlan
 
     public ImmutableArray<PlannedPage> Pages { get; private init; }
 
+    /// <summary>True where the site has a list of the pages that were read through last.</summary>
+    public bool HasFeed { get; }
+
+    /// <summary>Of what every file of the site can show without asking for it: the files that concern every page, which pages there are, and the feed.</summary>
+    public Digest Common { get; }
+
+    /// <summary>Of what a file can ask for.</summary>
+    internal ItemDigests Items { get; }
+
     public static SitePlan Make(GuideContent guide) => Make([(guide, GuideWeights.Of(guide))])[0];
 
     /// <summary>The plans of all editions of a guide: each has the same pages as the others.</summary>
@@ -86,7 +100,16 @@ public sealed record SitePlan
     }
 
     /// <param name="language">Language tag of an edition.</param>
-    public static string FolderOf(GuideContent guide, string language) => language == guide.Editions[0] ? "" : language + "/";
+    /// <param name="editions">See <see cref="GuideContent.Editions"/>.</param>
+    public static string FolderOf(ImmutableArray<string> editions, string language) => language == editions[0] ? "" : language + "/";
+
+    Digest CommonOf(GuideContent guide)
+    {
+        using var common = new Digester();
+        common.Add(guide.Common).Add(HasFeed ? Publishing.Feed.Address : "");
+        foreach (var code in Codes) common.Add(code.ToString());
+        return common.Take();
+    }
 
     IEnumerable<PlannedPage> PagesOf(GuideContent guide) =>
     [

@@ -18,9 +18,7 @@ static class Feed
 
     /// <summary>Null if there is nothing to tell, or nowhere to point to.</summary>
     public static SiteFile? Of(SitePlan plan) =>
-        IsThere(plan) ? new SiteFile(Address, () => XmlText.Write(xml => Write(xml, plan, plan.Guide.Settings.Base!.Value.Value))) : null;
-
-    public static bool IsThere(SitePlan plan) => plan.Guide.Settings.Base is not null && plan.Guide.Entries.Any(e => PageFacts.ReviewedOf(e) is not null);
+        plan.HasFeed ? new SiteFile(Address, () => XmlText.Write(xml => Write(xml, plan, plan.Guide.Settings.Base!.Value.Value))) : null;
 
     /// <summary>Newest first; of one day, in the order of their addresses.</summary>
     static ImmutableArray<IGuideEntry> Newest(GuideContent guide) =>

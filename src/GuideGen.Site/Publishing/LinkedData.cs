@@ -1,6 +1,6 @@
 using System.Text;
 using System.Text.Json;
-using GuideGen.Guide.Model;
+using GuideGen.Site.Asking;
 using GuideGen.Site.Planning;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Views;
@@ -45,7 +45,7 @@ static class LinkedData
         return Encoding.UTF8.GetString(stream.ToArray());
     }
 
-    static void WriteSite(Utf8JsonWriter json, GuideContent guide, Uri root)
+    static void WriteSite(Utf8JsonWriter json, AskedGuide guide, Uri root)
     {
         WriteThing(json, "WebSite", guide.Settings.Title.Value, root.AbsoluteUri);
         json.WriteString("description", guide.Settings.Summary.Value);
@@ -53,7 +53,7 @@ static class LinkedData
         WriteVehicle(json, guide);
     }
 
-    static void WriteArticle(Utf8JsonWriter json, GuideContent guide, Uri root, EntryPage page)
+    static void WriteArticle(Utf8JsonWriter json, AskedGuide guide, Uri root, EntryPage page)
     {
         WriteThing(json, "TechArticle", page.Entry.Name.Value, PublicAddress.Of(root, page.Address));
         json.WriteString("headline", page.Entry.Name.Value);
@@ -82,7 +82,7 @@ static class LinkedData
         json.WriteEndArray();
     }
 
-    static void WriteVehicle(Utf8JsonWriter json, GuideContent guide)
+    static void WriteVehicle(Utf8JsonWriter json, AskedGuide guide)
     {
         json.WriteStartObject("about");
         json.WriteString("@type", "Vehicle");

@@ -24,7 +24,7 @@ static class Listings
     public static IEnumerable<PlannedPage> Findable(SitePlan plan) => plan.Pages.Where(p => p is not MovedPage && p.Address != Addresses.NotFound);
 
     static string RobotsText(GuideContent guide) =>
-        "User-agent: *\nAllow: /\n" + (guide.Settings.Base is null ? "" : "\n" + string.Concat(guide.Editions.Select(e => $"Sitemap: {PublicAddress.Of(guide, SitePlan.FolderOf(guide, e) + Sitemap)}\n")));
+        "User-agent: *\nAllow: /\n" + (guide.Settings.Base is null ? "" : "\n" + string.Concat(guide.Editions.Select(e => $"Sitemap: {PublicAddress.Of(guide.Settings, SitePlan.FolderOf(guide.Editions, e) + Sitemap)}\n")));
 
     static void WriteSitemap(XmlWriter xml, SitePlan plan, Uri root)
     {

@@ -11,9 +11,9 @@ static class PageHead
     public static void AddTo(ScriptObject page, ViewContext view, PlannedPage planned)
     {
         var moved = planned as MovedPage;
-        page["canonical"] = planned.Address == Addresses.NotFound ? null : PublicAddress.Of(view.Guide, moved is null ? planned.Address : Addresses.Of(moved.To));
+        page["canonical"] = planned.Address == Addresses.NotFound ? null : PublicAddress.Of(view.Guide.Settings, moved is null ? planned.Address : Addresses.Of(moved.To));
         page["moved_to"] = moved is null ? null : view.Links.Of(moved.To);
-        page["feed"] = Feed.IsThere(view.Plan) ? view.Links.Root + Feed.Address : null;
+        page["feed"] = view.Guide.HasFeed ? view.Links.Root + Feed.Address : null;
         page["linked_data"] = LinkedData.Of(view, planned);
         page["policy"] = Headers.PagePolicy;
     }

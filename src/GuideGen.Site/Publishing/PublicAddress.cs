@@ -9,15 +9,15 @@ static class PublicAddress
     /// <summary>The canonical address of a page; the start page is the folder itself.</summary>
     /// <param name="address">Relative to the site's root.</param>
     /// <returns>Null if the guide does not say where it stands.</returns>
-    public static string? Of(GuideContent guide, string address) => guide.Settings.Base is { } root ? Of(root.Value, address) : null;
+    public static string? Of(SiteSettings settings, string address) => settings.Base is { } root ? Of(root.Value, address) : null;
 
     public static string Of(Uri root, string address) =>
         root.AbsoluteUri + (address == Addresses.Home ? "" : string.Join('/', address.Split('/').Select(Uri.EscapeDataString)));
 
     /// <summary>The way from a page to the site's root: empty, or a number of <c>../</c>.</summary>
     /// <remarks>A host shows the page for lost visitors at any depth, so that nothing relative holds on it once the base is known.</remarks>
-    public static string RootFrom(GuideContent guide, string address) =>
-        address == Addresses.NotFound && guide.Settings.Base is { } root
+    public static string RootFrom(SiteSettings settings, string address) =>
+        address == Addresses.NotFound && settings.Base is { } root
             ? root.Value.AbsolutePath
             : string.Concat(Enumerable.Repeat("../", address.Count(c => c == '/')));
 }

@@ -24,19 +24,24 @@ sealed class DataScripts
     public DataScripts(SitePlan plan, Theme theme, Func<ImmutableArray<PlannedPage>, Func<byte[]>, byte[]> recall)
     {
         (this.plan, this.theme, view) = (plan, theme, new(plan, theme, Addresses.Home));
-        search = Task.Run(() => SearchScripts.Of(view, recall));
+        search = Task.Run(() => SearchScripts.Of(plan, view, recall));
     }
 
     SearchScripts Search => search.GetAwaiter().GetResult();
 
+    /// <summary>What depends on no page but on which there are.</summary>
+    public IEnumerable<SiteFile> OfCommon() =>
+    [
+        new SiteFile("data/standard-codes.js", () => Script("standardCodes", WriteStandardCodes)),
+        .. plan.Groups.Select(g => new SiteFile($"data/codes/{g.Name.ToLowerInvariant()}.js", () => GroupScript(g))),
+    ];
+
     /// <summary>What does not depend on the text of pages.</summary>
-    public IEnumerable<SiteFile> OfFrame()
-    {
-        yield return new SiteFile("data/codes.js", () => Script("codes", WriteCodes));
-        yield return new SiteFile("data/weigh.js", () => Script("weigh", json => WeighScript.Write(json, view)));
-        yield return new SiteFile("data/standard-codes.js", () => Script("standardCodes", WriteStandardCodes));
-        foreach (var group in plan.Groups) yield return new SiteFile($"data/codes/{group.Name.ToLowerInvariant()}.js", () => GroupScript(group));
-    }
+    public IEnumerable<SiteFile> OfFrame() =>
+    [
+        new SiteFile("data/codes.js", () => Script("codes", WriteCodes)),
+        new SiteFile("data/weigh.js", () => Script("weigh", json => WeighScript.Write(json, view))),
+    ];
 
     /// <summary>What depends on the text of all pages. For the search it is waited then.</summary>
     public IEnumerable<SiteFile> OfText()

@@ -1,5 +1,3 @@
-using GuideGen.Guide.Text;
-
 namespace GuideGen.Site.Rendering;
 
 /// <summary>A file of the site.</summary>
@@ -7,8 +5,8 @@ namespace GuideGen.Site.Rendering;
 /// <param name="Read">Makes its bytes; asked once, so that no stage holds the whole site.</param>
 public sealed record SiteFile(string Address, Func<byte[]> Read)
 {
-    /// <summary>Of all that the bytes follow from, the tool included: while it is the same, so are they. Null for a file that is always made anew.</summary>
-    public Digest? Basis { get; init; }
+    /// <summary>While its digest is the same, so are the bytes. Null for a file that is always made anew.</summary>
+    public FileBasis? Basis { get; init; }
 
     /// <summary>False for a file of an edition in another language.</summary>
     public bool IsOfFirstEdition { get; init; } = true;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
+using GuideGen.Site.Asking;
 using GuideGen.Site.Planning;
 using GuideGen.Site.Publishing;
 using GuideGen.Site.Views;
@@ -9,10 +10,15 @@ using Scriban.Runtime;
 
 namespace GuideGen.Site.Rendering;
 
+/// <summary>What the files of a site follow from, the tool and the looks of all editions included.</summary>
+/// <param name="Common">With what every file can show without asking, see <see cref="SitePlan.Common"/>, of all editions.</param>
+/// <param name="Frame">With all that pages can know of each other, of all editions.</param>
+public sealed record SiteBasis(Digest Common, Digest Frame);
+
 /// <summary>The fifth stage: draws the planned pages. Pages are independent of each other and can be drawn side by side.</summary>
-/// <param name="basis">Of all that every file follows from: the tool, the look, and the frames of all editions. Null if no file is to have a basis.</param>
+/// <param name="basis">What files follow from that ask for nothing. Null if no file is to have a basis.</param>
 /// <param name="memory">Of earlier compiles of the guide; null if there is none.</param>
-public sealed class SiteRenderer(SitePlan plan, Theme theme, Digest? basis = null, GuideMemory? memory = null)
+public sealed class SiteRenderer(SitePlan plan, Theme theme, SiteBasis? basis = null, GuideMemory? memory = null)
 {
     public GuideContent Guide => plan.Guide;
 
@@ -20,27 +26,37 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme, Digest? basis = nul
     public IEnumerable<SiteFile> Files()
     {
         var data = new DataScripts(plan, theme, Recall);
-        IEnumerable<SiteFile> ofFrame = [.. theme.Assets.Files, WebManifest.Of(plan.Guide, theme.Assets), .. PublishFiles.Of(plan), .. data.OfFrame()];
-        return Pages().Concat(InFolder(ofFrame.Select(f => f with { Basis = basis }))).Concat(InFolder(data.OfText()));
+        IEnumerable<SiteFile> ofCommon = [.. theme.Assets.Files, WebManifest.Of(plan.Guide, theme.Assets), .. data.OfCommon()];
+        IEnumerable<SiteFile> ofFrame = [.. PublishFiles.Of(plan), .. data.OfFrame()];
+        return Pages().Concat(InFolder(On(basis?.Common, ofCommon))).Concat(InFolder(On(basis?.Frame, ofFrame))).Concat(InFolder(data.OfText()));
     }
 
-    public IEnumerable<SiteFile> Pages() => InFolder(plan.Pages.Select(p => new SiteFile(p.Address, () => Draw(p)) { Basis = BasisOf(p) }));
-
-    /// <summary>The text of an entry is drawn on its own page only.</summary>
-    Digest? BasisOf(PlannedPage page)
+    public IEnumerable<SiteFile> Pages() => InFolder(plan.Pages.Select(page =>
     {
-        if (basis is not { } ofAll || page.Shown is not { } entry) return basis;
+        if (KnownOf(page) is not { } known) return new SiteFile(page.Address, () => Draw(page));
+        var asked = new AskedItems();
+        return new SiteFile(page.Address, () => Draw(page, asked)) { Basis = new(known, plan.Items, asked) };
+    }));
+
+    static IEnumerable<SiteFile> On(Digest? basis, IEnumerable<SiteFile> files) =>
+        basis is { } known ? files.Select(f => f with { Basis = new(known) }) : files;
+
+    /// <summary>Of what a page follows from before it asks for anything. The text of an entry is drawn on its own page only.</summary>
+    Digest? KnownOf(PlannedPage page)
+    {
+        if (basis is null) return null;
         using var all = new Digester();
-        return all.Add(ofAll).Add(entry.Origin.Whole).Take();
+        all.Add(basis.Common).Add(page.Shown?.Origin.Whole ?? default);
+        return page.Item is { } item ? all.Add(plan.Items.Of(item)!.Value).Take() : all.Take();
     }
 
-    /// <summary>What follows from the text of pages in a row.</summary>
+    /// <summary>What follows from what is known of pages in a row.</summary>
     byte[] Recall(ImmutableArray<PlannedPage> pages, Func<byte[]> make)
     {
         if (memory is null || basis is null) return make();
         using var all = new Digester();
         all.Add("search").Add(plan.Folder);
-        foreach (var page in pages) all.Add(page.Address).Add(BasisOf(page)!.Value);
+        foreach (var page in pages) all.Add(page.Address).Add(KnownOf(page)!.Value);
         return memory.Recall(all.Take(), make);
     }
 
@@ -51,9 +67,10 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme, Digest? basis = nul
     public ClosingFile Closing() => ServiceWorker.Of(theme.Files);
 
     /// <summary>The page in UTF-8.</summary>
-    public byte[] Draw(PlannedPage page)
+    /// <param name="asked">Takes down what is asked of the guide; null if nobody wants to know.</param>
+    public byte[] Draw(PlannedPage page, AskedItems? asked = null)
     {
-        var view = new ViewContext(plan, theme, page.Address);
+        var view = new ViewContext(plan, theme, page.Address, asked);
         using TextBuffer drawn = new(), named = new();
         theme.DrawPage(page.Template, ModelOf(view, page), drawn);
         theme.Assets.PutInto(drawn.Span, view.Links.Root, named);

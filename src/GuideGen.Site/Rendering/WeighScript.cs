@@ -20,8 +20,8 @@ static class WeighScript
         var guide = view.Guide;
         return new(
             GuideWeights.Plausible,
-            view.Plan.Weights.Model(null),
-            guide.Vehicle.Variants.ToDictionary(v => v.Key.Value, v => VariantOf(view.Plan.Weights, v.Key.Value)),
+            view.Guide.Weights.Model(null),
+            guide.Vehicle.Variants.ToDictionary(v => v.Key.Value, v => VariantOf(view.Guide.Weights, v.Key.Value)),
             guide.Faults.All.ToDictionary(f => f.Origin.Slug, f => FaultOf(view, f)),
             guide.Checks.All.ToDictionary(c => c.Origin.Slug, c => CheckOf(view, c)),
             guide.Symptoms.All.ToDictionary(s => s.Origin.Slug, s => new WeighedSymptom(s.Name.Value, DriveWords.Key(s.Drive.Value))),

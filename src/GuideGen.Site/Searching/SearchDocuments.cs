@@ -15,10 +15,10 @@ sealed class SearchDocuments
     readonly ViewContext view;
     readonly PhraseFinder<ImmutableArray<string>> names;
 
-    public SearchDocuments(ViewContext view)
+    public SearchDocuments(SitePlan plan, ViewContext view)
     {
         this.view = view;
-        Pages = [.. view.Plan.Pages.Where(p => p is EntryPage or CodeInfoPage)];
+        Pages = [.. plan.Pages.Where(p => p is EntryPage or CodeInfoPage)];
         names = new PhraseFinder<ImmutableArray<string>>(
             from term in view.Guide.Terms
             let all = term.Value.Also.Select(a => a.Value).Prepend(term.Key.Value).ToImmutableArray()
@@ -55,7 +55,7 @@ sealed class SearchDocuments
     // A meaning is no name: a word in it must not outrank the page of a fault that bears the word in its name.
     SearchDocument OfCode(CodeInfoPage page) => new(page.Address, "", [page.Code.ToString()], WithOtherNames(CodeWords.MeaningOf(view, page.Code) + ". " + SummaryOf(page)), "");
 
-    string SummaryOf(CodeInfoPage page) => page.Own?.Summary.Value ?? string.Join(", ", view.Plan.Relations.FaultsByCode[page.Code].Select(f => f.Fault.Name.Value));
+    string SummaryOf(CodeInfoPage page) => page.Own?.Summary.Value ?? string.Join(", ", view.Guide.Relations.FaultsByCode(page.Code).Select(f => f.Fault.Name.Value));
 
     static InvalidOperationException NotFindable(PlannedPage page) => new($"the search does not find {page.Address}");
 

@@ -16,9 +16,9 @@ sealed record SearchScripts(string Head, ImmutableArray<SiteFile> Files)
     public const string Lunr = "lunr-" + LunrScript.Version + ".js";
 
     /// <param name="recall">Gives what pages in a row came to in the index, or makes it.</param>
-    public static SearchScripts Of(ViewContext view, Func<ImmutableArray<PlannedPage>, Func<byte[]>, byte[]> recall)
+    public static SearchScripts Of(SitePlan plan, ViewContext view, Func<ImmutableArray<PlannedPage>, Func<byte[]>, byte[]> recall)
     {
-        var documents = new SearchDocuments(view);
+        var documents = new SearchDocuments(plan, view);
         var index = SearchDocument.Index(
             documents.Pages.Length,
             i => documents.DocumentOf(documents.Pages[i]),

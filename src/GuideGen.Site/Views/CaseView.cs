@@ -13,7 +13,7 @@ static class CaseView
         ["date"] = view.Date(solved.Date.Value),
         ["variant"] = view.VariantName(solved.Variant.Value),
         ["distance"] = view.Distance(solved.Distance.Value),
-        ["level"] = EvidenceView.Key(view.Plan.Evidence.LevelOf(solved)),
+        ["level"] = EvidenceView.Key(view.Guide.Evidence.LevelOf(solved)),
         ["codes"] = new ScriptArray(solved.Codes.Select(c => view.Code(c.Key.Value))),
         ["changed"] = new ScriptArray(solved.Work.Changed.Select(c => c.Value)),
         ["tried"] = new ScriptArray(solved.Work.Tried.Select(t => t.What.Value)),

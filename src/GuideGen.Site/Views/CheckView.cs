@@ -7,7 +7,7 @@ static class CheckView
 {
     public static ScriptObject Of(ViewContext view, Check check)
     {
-        var relations = view.Plan.Relations;
+        var relations = view.Guide.Relations;
         var model = EntryView.HandsOn(view, check);
         model["cautions"] = CautionView.Of(view, check);
         model["minutes"] = view.Minutes(check.Minutes.Value);
@@ -16,8 +16,8 @@ static class CheckView
         model["parts"] = view.Cards(check.Parts.Select(p => view.Guide.Parts.Find(p.Value)!));
         model["outcomes"] = new ScriptArray(check.Outcomes.Select(o => Outcome(view, o.Key.Value, o.Value)));
         model["readings"] = new ScriptArray(check.Readings.Select((r, i) => ReadingView.Of(view, r, i + 1)));
-        model["faults"] = view.Cards(relations.FaultsByCheck[check.Origin.Slug]);
-        model["trees"] = view.Cards(relations.TreesByCheck[check.Origin.Slug]);
+        model["faults"] = view.Cards(relations.FaultsByCheck(check.Origin.Slug));
+        model["trees"] = view.Cards(relations.TreesByCheck(check.Origin.Slug));
         return model;
     }
 

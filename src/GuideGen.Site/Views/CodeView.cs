@@ -12,7 +12,7 @@ static class CodeView
         var code = page.Code;
         var meaning = CodeWords.MeaningOf(view, code);
         var model = page.Own is { } own ? EntryView.Of(view, own) : Nothing();
-        var faults = view.Plan.Relations.FaultsByCode[code].ToList();
+        var faults = view.Guide.Relations.FaultsByCode(code).ToList();
         model["code"] = code.ToString();
         model["name"] = $"{code} {meaning}";
         model["meaning"] = meaning;
@@ -22,7 +22,7 @@ static class CodeView
         model["area"] = code.Area.Name;
         model["faults"] = new ScriptArray(faults.Select(view.Card));
         model["symptoms"] = view.Cards(SymptomsOf(view, faults));
-        model["evidence"] = EvidenceView.Of(view, view.Plan.Evidence.Of(code));
+        model["evidence"] = EvidenceView.Of(view, view.Guide.Evidence.Of(code));
         model["group"] = new ScriptObject { ["name"] = CodeGroup.NameOf(code), ["href"] = view.Links.To(Addresses.OfGroup(CodeGroup.NameOf(code))) };
         AddStandard(view, model, CodeCatalogue.FindStandard(code));
         return model;

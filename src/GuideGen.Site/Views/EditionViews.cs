@@ -1,5 +1,5 @@
 using System.Globalization;
-using GuideGen.Guide.Model;
+using GuideGen.Site.Asking;
 using GuideGen.Site.Planning;
 using GuideGen.Site.Publishing;
 using Scriban.Runtime;
@@ -13,16 +13,16 @@ static class EditionViews
     public static void AddTo(ScriptObject page, ViewContext view, PlannedPage planned)
     {
         var guide = view.Guide;
-        var siteRoot = view.Links.Root + (view.Plan.Folder.Length == 0 ? "" : "../");
+        var siteRoot = view.Links.Root + (guide.Folder.Length == 0 ? "" : "../");
         page["editions"] = new ScriptArray(guide.Editions.Length < 2 ? [] : guide.Editions.Select(language => new ScriptObject
         {
             ["language"] = language,
             ["name"] = NameOf(language),
-            ["href"] = siteRoot + SitePlan.FolderOf(guide, language) + planned.Address,
+            ["href"] = siteRoot + SitePlan.FolderOf(guide.Editions, language) + planned.Address,
             ["canonical"] = planned is MovedPage ? null : CanonicalIn(guide, language, planned.Address),
             ["is_here"] = language == guide.Settings.Language.Value,
         }));
-        page["to_site_root"] = view.Plan.Folder.Length == 0 ? "" : "../";
+        page["to_site_root"] = guide.Folder.Length == 0 ? "" : "../";
         page["written_in"] = planned.Shown?.Origin.Body.Language is { } written && written != guide.Settings.Language.Value ? written : null;
     }
 
@@ -33,11 +33,11 @@ static class EditionViews
         return culture.TextInfo.ToTitleCase((culture.IsNeutralCulture ? culture : culture.Parent).NativeName);
     }
 
-    static string? CanonicalIn(GuideContent guide, string language, string address)
+    static string? CanonicalIn(AskedGuide guide, string language, string address)
     {
         if (guide.Settings.Base is not { } own) return null;
-        var root = SitePlan.FolderOf(guide, guide.Settings.Language.Value).Length == 0 ? own.Value : new Uri(own.Value, "../");
-        var folder = SitePlan.FolderOf(guide, language);
+        var root = SitePlan.FolderOf(guide.Editions, guide.Settings.Language.Value).Length == 0 ? own.Value : new Uri(own.Value, "../");
+        var folder = SitePlan.FolderOf(guide.Editions, language);
         return PublicAddress.Of(folder.Length == 0 ? root : new Uri(root, folder), address);
     }
 }

@@ -42,7 +42,7 @@ static class EntryView
     {
         var plan = SectionPlan.Of(entry.Origin.Kind!.Value);
         var language = entry.Origin.Body.Language;
-        return [.. BodyRenderer.Draw(entry, view.Links, view.Plan.Terms).Select(s => Section(s))];
+        return [.. BodyRenderer.Draw(entry, view.Links, view.Guide.TermFinder).Select(s => Section(s))];
 
         ScriptObject Section(DrawnSection section) => new()
         {

@@ -37,7 +37,7 @@ static class EvidenceView
 
     public static ScriptObject Of(ViewContext view, Fault fault)
     {
-        var evidence = view.Plan.Evidence.Of(fault);
+        var evidence = view.Guide.Evidence.Of(fault);
         return new ScriptObject
         {
             ["total"] = evidence.Cases,
@@ -93,9 +93,9 @@ static class EvidenceView
 
     static IEnumerable<(string Name, string? Href, CauseEvidence Cause)> SignsOf(ViewContext view, Fault fault)
     {
-        var codes = fault.Codes.Select(c => Sign(c.Key.Value.ToString(), view.Links.ToCode(c.Key.Value), view.Plan.Evidence.Of(c.Key.Value)!));
+        var codes = fault.Codes.Select(c => Sign(c.Key.Value.ToString(), view.Links.ToCode(c.Key.Value), view.Guide.Evidence.Of(c.Key.Value)!));
         var symptoms = fault.Symptoms.Select(s => view.Guide.Symptoms.Find(s.Key.Value)!)
-            .Select(s => Sign(s.Name.Value, view.Links.Of(s), view.Plan.Evidence.OfSymptom(s.Origin.Slug)!));
+            .Select(s => Sign(s.Name.Value, view.Links.Of(s), view.Guide.Evidence.OfSymptom(s.Origin.Slug)!));
         return codes.Concat(symptoms);
 
         (string Name, string? Href, CauseEvidence Cause) Sign(string name, string? href, SignEvidence evidence) =>
@@ -150,7 +150,7 @@ static class EvidenceView
         ["date"] = view.Date(solved.Date.Value),
         ["variant"] = view.VariantName(solved.Variant.Value),
         ["distance"] = view.Distance(solved.Distance.Value),
-        ["level"] = Key(view.Plan.Evidence.LevelOf(solved)),
+        ["level"] = Key(view.Guide.Evidence.LevelOf(solved)),
         ["name"] = Name(view, solved.Found.Value),
         ["href"] = view.Links.Of(view.Guide.Faults.Find(solved.Found.Value)!),
     };

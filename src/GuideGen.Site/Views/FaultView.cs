@@ -7,7 +7,7 @@ static class FaultView
 {
     public static ScriptObject Of(ViewContext view, Fault fault)
     {
-        var relations = view.Plan.Relations;
+        var relations = view.Guide.Relations;
         var model = EntryView.HandsOn(view, fault);
         model["slug"] = fault.Origin.Slug;
         model["system"] = view.SystemName(fault.System);
@@ -16,12 +16,12 @@ static class FaultView
         model["symptoms"] = new ScriptArray(fault.Symptoms.Select(s => Sign(view.Card(view.Guide.Symptoms.Find(s.Key.Value)!), s.Value.Value)));
         model["parts"] = view.Cards(fault.Parts.Select(p => view.Guide.Parts.Find(p.Value)!));
         model["checks"] = view.Cards(fault.Checks.Select(c => view.Guide.Checks.Find(c.Value)!));
-        model["trees"] = view.Cards(relations.TreesByFault[fault.Origin.Slug]);
+        model["trees"] = view.Cards(relations.TreesByFault(fault.Origin.Slug));
         model["repair"] = Repair(view, fault);
         model["often"] = EvidenceView.Often(view, fault);
         model["evidence"] = EvidenceView.Of(view, fault);
         model["money"] = MoneyView.Of(view, fault);
-        model["cases"] = CaseView.Of(view, relations.CasesByFault[fault.Origin.Slug]);
+        model["cases"] = CaseView.Of(view, relations.CasesByFault(fault.Origin.Slug));
         return model;
     }
 

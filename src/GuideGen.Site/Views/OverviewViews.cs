@@ -30,7 +30,7 @@ static class OverviewViews
         {
             ["name"] = view.Words["codes.title"],
             ["summary"] = view.Words["codes.summary"],
-            ["groups"] = new ScriptArray(view.Plan.Groups.Select(g => new ScriptObject
+            ["groups"] = new ScriptArray(view.Guide.CodeGroups.Select(g => new ScriptObject
             {
                 ["block"] = g.Name,
                 ["area"] = g.Area.Name,
@@ -146,8 +146,8 @@ static class OverviewViews
     static ScriptObject Counts(ViewContext view) => new()
     {
         ["faults"] = view.Guide.Faults.All.Length,
-        ["codes"] = view.Plan.Codes.Length,
+        ["codes"] = view.Guide.AllCodes.Length,
         ["checks"] = view.Guide.Checks.All.Length,
-        ["cases"] = view.Guide.Cases.Length,
+        ["cases"] = view.Guide.CaseCount,
     };
 }

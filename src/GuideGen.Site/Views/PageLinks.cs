@@ -3,6 +3,7 @@ using GuideGen.Codes;
 using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pictures;
+using GuideGen.Site.Asking;
 using GuideGen.Site.Pictures;
 using GuideGen.Site.Planning;
 using GuideGen.Site.Publishing;
@@ -10,14 +11,25 @@ using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Views;
 
-/// <summary>Where things are, seen from one page.</summary>
-public sealed class PageLinks(SitePlan plan, string from)
+/// <summary>Where things are, seen from one page. Which pages there are is known without asking, see <see cref="SitePlan.Common"/>; what stands in them is not.</summary>
+public sealed class PageLinks
 {
+    readonly SitePlan plan;
+    readonly string from;
+    readonly AskedItems? asked;
+
+    internal PageLinks(SitePlan plan, string from, AskedItems? asked)
+    {
+        (this.plan, this.from, this.asked) = (plan, from, asked);
+        Root = PublicAddress.RootFrom(plan.Guide.Settings, from);
+        Cleaner = plan.Cleaner;
+    }
+
     /// <inheritdoc cref="PublicAddress.RootFrom"/>
-    public string Root { get; } = PublicAddress.RootFrom(plan.Guide, from);
+    public string Root { get; }
 
     /// <summary>For a guide that allows some HTML in its pages; null for all others.</summary>
-    internal HtmlCleaner? Cleaner { get; } = plan.Cleaner;
+    internal HtmlCleaner? Cleaner { get; }
 
     public string To(string address) => from == Addresses.NotFound ? Root + address : Addresses.Relative(from, address);
 
@@ -45,11 +57,17 @@ public sealed class PageLinks(SitePlan plan, string from)
     {
         EntryTarget { Anchor: "" } to => Of(to.Entry),
         // A translation has headings of its own.
-        EntryTarget to when !LinkTable.AnchorsOf(to.Entry).Contains(to.Anchor) => Of(to.Entry),
+        EntryTarget to when !HasAnchor(to.Entry, to.Anchor) => Of(to.Entry),
         EntryTarget to when to.Entry == entry => "#" + to.Anchor,
         EntryTarget to => $"{Of(to.Entry)}#{to.Anchor}",
         AssetTarget asset => ToAsset(asset.Path),
         OutsideTarget outside => outside.Address,
         _ => throw new InvalidOperationException($"the link '{written}' of {entry.Origin.Source.Path} passed the inspection but leads nowhere"),
     };
+
+    bool HasAnchor(IGuideEntry entry, string anchor)
+    {
+        asked?.Note(GuideItem.Of(entry));
+        return LinkTable.AnchorsOf(entry).Contains(anchor);
+    }
 }

@@ -15,9 +15,9 @@ static class SelfTestView
 
     public static ScriptObject Of(ViewContext view)
     {
-        var weights = view.Plan.Weights;
+        var weights = view.Guide.Weights;
         var levels = weights.Proofs.Values.Select(p => p.Level).ToList();
-        var test = SelfTest.Of(view.Guide, weights);
+        var test = SelfTest.Of(weights);
         var bins = test.BySigns.Reliability.Where(b => b.CameTrue.Total >= Wording.PercentageFrom).ToList();
         return new ScriptObject
         {

@@ -7,16 +7,16 @@ static class SymptomView
 {
     public static ScriptObject Of(ViewContext view, Symptom symptom)
     {
-        var relations = view.Plan.Relations;
+        var relations = view.Guide.Relations;
         var model = EntryView.Of(view, symptom);
         model["slug"] = symptom.Origin.Slug;
         model["sense"] = Key(symptom.Sense.Value);
         model["lamp"] = symptom.Lamp?.Value;
         model["drive"] = DriveWords.Key(symptom.Drive.Value);
         model["also"] = new ScriptArray(symptom.Also.Select(a => a.Value));
-        model["trees"] = view.Cards(relations.TreesBySymptom[symptom.Origin.Slug]);
-        model["faults"] = new ScriptArray(relations.FaultsBySymptom[symptom.Origin.Slug].Select(view.Card));
-        model["evidence"] = EvidenceView.Of(view, view.Plan.Evidence.OfSymptom(symptom.Origin.Slug));
+        model["trees"] = view.Cards(relations.TreesBySymptom(symptom.Origin.Slug));
+        model["faults"] = new ScriptArray(relations.FaultsBySymptom(symptom.Origin.Slug).Select(view.Card));
+        model["evidence"] = EvidenceView.Of(view, view.Guide.Evidence.OfSymptom(symptom.Origin.Slug));
         return model;
     }
 

@@ -12,7 +12,7 @@ static class TreeFacts
 {
     /// <summary>What the walk takes, a line for each variant.</summary>
     public static ScriptArray Costs(ViewContext view, Tree tree) =>
-        [.. new TreeEvidences(view.Guide, view.Plan.Weights).CostsOf(tree).Select(c => Cost(view, c.Variant, c.Cost))];
+        [.. new TreeEvidences(view.Guide.ForTrees, view.Guide.Weights).CostsOf(tree).Select(c => Cost(view, c.Variant, c.Cost))];
 
     /// <summary>The variants that some question of the tree asks for; none if no question does.</summary>
     public static ScriptArray AskedVariants(ViewContext view, Tree tree)
@@ -25,7 +25,7 @@ static class TreeFacts
     public static ScriptObject Setup(ViewContext view, Setup setup) => new() { ["name"] = setup.Name.Value, ["minutes"] = view.Minutes(setup.Minutes.Value) };
 
     public static IEnumerable<Located<string>> HazardsOf(ViewContext view, DoNode step, Check check) =>
-        TreeHazards.Of(view.Guide, step, check).Select(h => new Located<string>(h, step.Check.Span));
+        TreeHazards.Of(view.Guide.Vehicle, step, check).Select(h => new Located<string>(h, step.Check.Span));
 
     static ScriptObject Cost(ViewContext view, string variant, TreeCost cost) => new()
     {

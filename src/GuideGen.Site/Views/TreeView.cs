@@ -78,7 +78,7 @@ static class TreeView
             DoNode check => Check(view, check),
             FaultNode fault => new ScriptObject { ["kind"] = "fault", ["fault"] = view.Card(view.Guide.Faults.Find(fault.Fault.Value)!) },
             AdviceNode advice => new ScriptObject { ["kind"] = "advice", ["title"] = advice.Advice.Value, ["drive"] = DriveWords.Key(advice.Drive.Value), ["left"] = view.Cards(advice.Left.Select(f => view.Guide.Faults.Find(f.Value)!)) },
-            JoinNode join => new ScriptObject { ["kind"] = "join", ["tree"] = view.Card(view.Guide.Trees.Find(join.Tree.Value)!), ["made"] = view.Cards(RepeatedChecks.At(view.Guide, tree, name).Select(c => view.Guide.Checks.Find(c)!)) },
+            JoinNode join => new ScriptObject { ["kind"] = "join", ["tree"] = view.Card(view.Guide.Trees.Find(join.Tree.Value)!), ["made"] = view.Cards(RepeatedChecks.At(view.Guide.ForTrees, tree, name).Select(c => view.Guide.Checks.Find(c)!)) },
             _ => throw new InvalidOperationException("a step of a kind that the page does not know"),
         };
         step["anchor"] = name;
@@ -102,7 +102,7 @@ static class TreeView
             ["tools"] = new ScriptArray(step.Needs.ToolsOf(check).Select(t => t.Value)),
             ["readings"] = new ScriptArray(check.Readings.Select((r, i) => ReadingView.Of(view, r, i + 1))),
             ["cautions"] = CautionView.Of(view, TreeFacts.HazardsOf(view, step, check)),
-            ["grave"] = TreeHazards.Of(view.Guide, step, check).Any(h => view.Guide.Hazards[h].IsGrave),
+            ["grave"] = TreeHazards.Of(view.Guide.Vehicle, step, check).Any(h => view.Guide.Hazards[h].IsGrave),
         };
     }
 

@@ -1,24 +1,24 @@
 using GuideGen.Codes;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
+using GuideGen.Site.Asking;
 using GuideGen.Site.Planning;
 using GuideGen.Site.Rendering;
 using Scriban.Runtime;
 
 namespace GuideGen.Site.Views;
 
-/// <summary>What views are made from, for one page: the plan, the theme's words, and where things are from here.</summary>
-public sealed class ViewContext(SitePlan plan, Theme theme, string address)
+/// <summary>What views are made from, for one page: the guide, the theme's words, and where things are from here.</summary>
+/// <param name="asked">Takes down what is asked of the guide, by one thread; null if nobody wants to know.</param>
+public sealed class ViewContext(SitePlan plan, Theme theme, string address, AskedItems? asked = null)
 {
-    public SitePlan Plan { get; } = plan;
-
-    public GuideContent Guide => Plan.Guide;
+    public AskedGuide Guide { get; } = new(plan, asked);
 
     public ThemeWords Words => theme.Words;
 
     public string Address { get; } = address;
 
-    public PageLinks Links { get; } = new(plan, address);
+    public PageLinks Links { get; } = new(plan, address, asked);
 
     /// <summary>An amount such as 35 to 80 EUR.</summary>
     public string Money(MoneyRange range)

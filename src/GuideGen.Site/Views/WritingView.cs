@@ -67,7 +67,7 @@ static class WritingView
         ["help"] = field.Help,
         ["expected"] = field.Expected,
         ["example"] = IsPlain(field.Outline) ? "" : DraftExample.Of(field.Outline),
-        ["names"] = new ScriptArray(NamesToUse.Of(field.Outline, view.Guide).Select(n => new ScriptObject { ["listed"] = new ScriptArray(n.Listed), ["text"] = n.ToString(), ["are_files"] = n.AreFiles })),
+        ["names"] = new ScriptArray(view.Guide.NamesFor(field.Outline).Select(n => new ScriptObject { ["listed"] = new ScriptArray(n.Listed), ["text"] = n.ToString(), ["are_files"] = n.AreFiles })),
         ["notes"] = new ScriptArray(NamesToUse.NotesOn(field.Outline)),
     };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Globalization;
 using GuideGen.Codes;
 using GuideGen.Diagnosis.Evidence;
 using GuideGen.Diagnosis.Proof;
@@ -13,8 +14,13 @@ public sealed class GuideEvidence
 {
     readonly GuideWeights weights;
     readonly ILookup<string, SolvedCase> casesByFault;
-    readonly FrozenDictionary<TroubleCode, Lazy<SignEvidence>> codes;
-    readonly FrozenDictionary<string, Lazy<SignEvidence>> symptoms;
+    readonly FrozenDictionary<TroubleCode, Sign> codes;
+    readonly FrozenDictionary<string, Sign> symptoms;
+
+    /// <summary>All that is known of a code or a symptom.</summary>
+    /// <param name="Beliefs">The author's opinion about each fault that lists the sign: how common it is, as far as it shows the sign.</param>
+    /// <param name="Reports">The cases with the sign, newest first.</param>
+    sealed record Sign(IEnumerable<(string Fault, double Belief)> Beliefs, IEnumerable<SolvedCase> Reports, Lazy<SignEvidence> Evidence);
 
     public GuideEvidence(GuideContent guide, GuideWeights weights)
     {
@@ -27,10 +33,16 @@ public sealed class GuideEvidence
     }
 
     /// <returns>Null if neither a fault nor a case names the code.</returns>
-    public SignEvidence? Of(TroubleCode code) => codes.GetValueOrDefault(code)?.Value;
+    public SignEvidence? Of(TroubleCode code) => codes.GetValueOrDefault(code)?.Evidence.Value;
 
     /// <returns>Null if neither a fault nor a case names the symptom.</returns>
-    public SignEvidence? OfSymptom(string slug) => symptoms.GetValueOrDefault(slug)?.Value;
+    public SignEvidence? OfSymptom(string slug) => symptoms.GetValueOrDefault(slug)?.Evidence.Value;
+
+    /// <summary>Of all that <see cref="Of(TroubleCode)"/> follows from.</summary>
+    internal Digest DigestOf(TroubleCode code) => DigestOf(codes.GetValueOrDefault(code));
+
+    /// <summary>Of all that <see cref="OfSymptom"/> follows from.</summary>
+    internal Digest DigestOfSymptom(string slug) => DigestOf(symptoms.GetValueOrDefault(slug));
 
     public FaultEvidence Of(Fault fault)
     {
@@ -45,7 +57,7 @@ public sealed class GuideEvidence
 
     public ProofLevel LevelOf(SolvedCase solved) => weights.Proofs[solved.Origin.Slug].Level;
 
-    FrozenDictionary<TSign, Lazy<SignEvidence>> BySign<TSign>(
+    FrozenDictionary<TSign, Sign> BySign<TSign>(
         GuideContent guide,
         ImmutableArray<SolvedCase> cases,
         Func<Fault, ImmutableArray<KeyValuePair<Located<TSign>, Located<Likelihood>>>> listed,
@@ -57,10 +69,21 @@ public sealed class GuideEvidence
             .ToLookup(b => b.Sign, b => (b.Fault, b.Belief));
         var reports = cases.SelectMany(c => seen(c).Distinct().Select(s => (Sign: s, Case: c))).ToLookup(r => r.Sign, r => r.Case);
         return beliefs.Select(b => b.Key).Union(reports.Select(r => r.Key))
-            .ToFrozenDictionary(s => s, s => new Lazy<SignEvidence>(() => Of(beliefs[s].ToDictionary(b => b.Fault, b => b.Belief), [.. reports[s]])));
+            .ToFrozenDictionary(s => s, s => SignOf(beliefs[s], reports[s]));
     }
 
-    /// <summary>The author's opinion about a cause of a sign: how common the fault is, as far as it shows the sign.</summary>
+    Sign SignOf(IEnumerable<(string Fault, double Belief)> beliefs, IEnumerable<SolvedCase> reports) =>
+        new(beliefs, reports, new(() => Of(beliefs.ToDictionary(b => b.Fault, b => b.Belief), [.. reports])));
+
+    static Digest DigestOf(Sign? sign)
+    {
+        if (sign is null) return default;
+        using var all = new Digester();
+        foreach (var (fault, belief) in sign.Beliefs) all.Add(fault).Add(belief.ToString("R", CultureInfo.InvariantCulture));
+        foreach (var report in sign.Reports) all.Add(report.Origin.Face);
+        return all.Take();
+    }
+
     SignEvidence Of(Dictionary<string, double> beliefs, ImmutableArray<SolvedCase> reports)
     {
         foreach (var found in reports.Where(r => LevelOf(r).Counts()).Select(r => r.Found.Value)) beliefs.TryAdd(found, 0);

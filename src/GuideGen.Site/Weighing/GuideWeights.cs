@@ -21,15 +21,16 @@ public sealed class GuideWeights
     readonly GuideContent guide;
     readonly Lazy<FrozenDictionary<string, RankingModel>> byVariant;
     readonly FrozenDictionary<string, (bool[] Possible, int[] Cases)> variants;
+    readonly Lazy<FrozenDictionary<string, string>> variantOfCase;
     readonly Lazy<double> worth;
     readonly Lazy<FrozenDictionary<(string Check, string Outcome), CauseChances>> chances;
     readonly Lazy<ILookup<string, string>> faultsOf;
     readonly ConcurrentDictionary<string, ModelIndex> indices = new();
     readonly ConcurrentDictionary<(string Symptom, string? Variant), ImmutableArray<WeightedCause>> causes = new();
 
-    GuideWeights(GuideContent guide)
+    GuideWeights(GuideContent guide, Digest origin)
     {
-        this.guide = guide;
+        (this.guide, Origin) = (guide, origin);
         // Beside what the cases come to, of which the authors' opinion knows nothing.
         var authored = Task.Run(() => AuthoredModel.Of(guide));
         Proofs = guide.Cases.ToFrozenDictionary(c => c.Origin.Slug, c => CaseProofs.Of(c, guide.Vehicle.DistanceUnit.Value));
@@ -43,7 +44,8 @@ public sealed class GuideWeights
             Authored.Hypotheses.ToDictionary(h => h.Id, h => h.Prior),
             [.. guide.Vehicle.Variants.Select(v => CountsOf(v.Key.Value))]));
         Places = Fitted.Hypotheses.Select((h, i) => (h.Id, i)).ToFrozenDictionary(h => h.Id, h => h.i, StringComparer.Ordinal);
-        variants = guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => VariantOf(v.Key.Value));
+        variants = guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => PossibleIn(v.Key.Value));
+        variantOfCase = new(() => guide.Cases.ToFrozenDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal));
         NoChance = new CauseChances(Places, LikelihoodRow.Of(Places.Count, 0, []));
         chances = new(() => (
             from check in Fitted.Checks
@@ -53,7 +55,13 @@ public sealed class GuideWeights
         byVariant = new(() => guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => ForVariant(v.Key.Value)));
     }
 
-    public static GuideWeights Of(GuideContent guide) => new(guide);
+    public static GuideWeights Of(GuideContent guide) => Of(guide, BasisOf(guide));
+
+    /// <param name="origin">As <see cref="BasisOf"/> has it.</param>
+    public static GuideWeights Of(GuideContent guide, Digest origin) => new(guide, origin);
+
+    /// <inheritdoc cref="BasisOf"/>
+    public Digest Origin { get; }
 
     /// <summary>
     /// Of all that weights follow from. It is less than the frame, so that better words, another price or one more tool on the page of
@@ -137,6 +145,9 @@ public sealed class GuideWeights
     public RankingModel WithShares(RankingModel model, string variant, ReadOnlySpan<int> cases) =>
         model.WithPriors(Pooling.ForVariant([.. model.Hypotheses.Select(h => h.Prior)], PoolingWorth, cases, variants[variant].Possible));
 
+    /// <summary>Slug of the variant that a case is about.</summary>
+    public string VariantOf(Diagnosis.Ranking.SolvedCase solved) => variantOfCase.Value[solved.Id];
+
     /// <summary>Cases of one variant that count, by hypothesis.</summary>
     public ReadOnlySpan<int> CasesOf(string variant) => variants[variant].Cases;
 
@@ -149,7 +160,7 @@ public sealed class GuideWeights
         return WithShares(Fitted, variant, CasesOf(variant)) with { Checks = [.. Fitted.Checks.Where(c => needed.Contains(c.Id))] };
     }
 
-    (bool[] Possible, int[] Cases) VariantOf(string variant)
+    (bool[] Possible, int[] Cases) PossibleIn(string variant)
     {
         var ofVariant = guide.Cases.Where(c => c.Variant.Value == variant).Select(c => c.Origin.Slug).ToHashSet();
         var cases = new int[Places.Count];

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using GuideGen.Diagnosis.Ranking;
 using GuideGen.Guide;
-using GuideGen.Guide.Model;
 
 namespace GuideGen.Site.Weighing;
 
@@ -17,17 +16,16 @@ public sealed class SelfTest
     /// </summary>
     const int Most = 2_000;
 
-    SelfTest(GuideContent guide, GuideWeights weights, int most)
+    SelfTest(GuideWeights weights, int most)
     {
         var tried = Spread(weights.Cases, most);
         IsOfAll = tried.Length == weights.Cases.Length;
         var unseen = new UnseenCases(weights.Authored, weights.Counts, weights.Basis);
         var none = new int[weights.Places.Count];
-        var variants = guide.Cases.ToDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal);
         var trials = SideBySide.Map(tried, one =>
         {
             var (byAuthor, byOthers) = (unseen.ByAuthor(one), unseen.ByOthers(one));
-            var variant = variants[one.Id];
+            var variant = weights.VariantOf(one);
             int[] cases = [.. weights.CasesOf(variant)];
             cases[byOthers.Truth]--;
             var (authored, fitted) = (weights.WithShares(byAuthor.Model, variant, none), weights.WithShares(byOthers.Model, variant, cases));
@@ -44,10 +42,10 @@ public sealed class SelfTest
     /// <summary>False where a guide has so many cases that only some of them, spread evenly, were tried.</summary>
     public bool IsOfAll { get; }
 
-    public static SelfTest Of(GuideContent guide, GuideWeights weights) => Of(guide, weights, Most);
+    public static SelfTest Of(GuideWeights weights) => Of(weights, Most);
 
     /// <param name="most">How many cases are tried at most.</param>
-    internal static SelfTest Of(GuideContent guide, GuideWeights weights, int most) => new(guide, weights, most);
+    internal static SelfTest Of(GuideWeights weights, int most) => new(weights, most);
 
     /// <summary>From codes and symptoms alone, by the authors' estimates without any case.</summary>
     public LeaveOneOut ByAuthor { get; }

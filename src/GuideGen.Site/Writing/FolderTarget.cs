@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using GuideGen.Guide;
 using GuideGen.Guide.Keeping;
-using GuideGen.Guide.Text;
 using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Writing;
@@ -30,7 +29,7 @@ public sealed class FolderTarget(string folder, int threads, KeptMemory? memory 
         staging.Begin();
         var old = SiteManifest.ReadFrom(folder);
         var foreign = Task.Run(() => new ForeignFiles(folder, old));
-        ConcurrentDictionary<string, (Digest? Basis, byte[] Hash)> written;
+        ConcurrentDictionary<string, (FileOrigin? Origin, byte[] Hash)> written;
         try
         {
             written = WriteAll(files, closing, old);
@@ -56,18 +55,18 @@ public sealed class FolderTarget(string folder, int threads, KeptMemory? memory 
         return written.Count;
     }
 
-    void Keep(ConcurrentDictionary<string, (Digest? Basis, byte[] Hash)> written)
+    void Keep(ConcurrentDictionary<string, (FileOrigin? Origin, byte[] Hash)> written)
     {
-        var origins = SiteOrigins.Text(from w in written let basis = w.Value.Basis where basis is not null select (w.Key, basis.Value, w.Value.Hash));
+        var origins = SiteOrigins.Text(from w in written let origin = w.Value.Origin where origin is not null select KeyValuePair.Create(w.Key, origin));
         if (origins.Length > 0) staging.TryKeep(staging.Origins, file => file.Write(origins));
         if (memory is not null) staging.TryKeep(staging.Memory, memory.WriteTo);
     }
 
-    /// <returns>By address, from what each file was made, and the SHA-256 of its bytes.</returns>
-    ConcurrentDictionary<string, (Digest? Basis, byte[] Hash)> WriteAll(IEnumerable<SiteFile> files, ClosingFile? closing, SiteManifest old)
+    /// <returns>By address, from what each file was made, if that is known, and the SHA-256 of its bytes.</returns>
+    ConcurrentDictionary<string, (FileOrigin? Origin, byte[] Hash)> WriteAll(IEnumerable<SiteFile> files, ClosingFile? closing, SiteManifest old)
     {
         var origins = SiteOrigins.Read(StagingFolder.ReadKept(staging.Origins));
-        var written = new ConcurrentDictionary<string, (Digest? Basis, byte[] Hash)>();
+        var written = new ConcurrentDictionary<string, (FileOrigin? Origin, byte[] Hash)>();
         var folders = new ConcurrentDictionary<string, DirectoryInfo>();
         SideBySide.ForEach(files, threads, file =>
         {
@@ -79,16 +78,17 @@ public sealed class FolderTarget(string folder, int threads, KeptMemory? memory 
 
         bool TakeOver(SiteFile file)
         {
-            if (file.Basis is not { } basis || origins.HashOf(file.Address, basis) is not { } hash || old.Find(file.Address, hash) is not { } made) return false;
+            if (file.Basis is not { } basis || origins.Find(file.Address, basis) is not { } origin || old.Find(file.Address, origin.Hash) is not { } made) return false;
             if (!HardLink.TryCreateOrCopy(made, PlaceFor(file.Address))) return false;
-            written[file.Address] = (basis, Convert.FromHexString(hash));
+            written[file.Address] = (origin, Convert.FromHexString(origin.Hash));
             return true;
         }
 
-        void Put(string address, Digest? basis, byte[] bytes)
+        void Put(string address, FileBasis? basis, byte[] bytes)
         {
             File.WriteAllBytes(PlaceFor(address), bytes);
-            written[address] = (basis, SiteManifest.HashOf(bytes));
+            var hash = SiteManifest.HashOf(bytes);
+            written[address] = (basis is null ? null : SiteOrigins.Of(basis, hash), hash);
         }
 
         string PlaceFor(string address)

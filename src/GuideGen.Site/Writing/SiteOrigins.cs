@@ -1,36 +1,46 @@
 using System.Collections.Frozen;
 using System.Text;
 using System.Text.RegularExpressions;
-using GuideGen.Guide.Text;
+using GuideGen.Site.Rendering;
 
 namespace GuideGen.Site.Writing;
 
+/// <summary>From what a file was made.</summary>
+/// <param name="Basis">The digest of all that its bytes follow from, in hexadecimal.</param>
+/// <param name="Hash">Its SHA-256 in hexadecimal.</param>
+/// <param name="Asked">See <see cref="FileBasis.Asked"/>.</param>
+sealed record FileOrigin(string Basis, string Hash, string Asked);
+
 /// <summary>
-/// From what each file of a site was made: of each address the digest of all that the bytes follow from, and of the bytes. Kept beside
-/// the site, so that the next compile takes over what it would make again. It says something about contents only, so it may be
-/// old, belong to another site or be deleted: then more is made anew, and never anything else.
+/// From what each file of a site was made. Kept beside the site, so that the next compile takes over what it would make again. It says
+/// something about contents only, so it may be old, belong to another site or be deleted: then more is made anew, and never anything else.
 /// </summary>
-/// <remarks>A line a file: the digest of its basis, its SHA-256, its address, with blanks between.</remarks>
-sealed partial class SiteOrigins(FrozenDictionary<string, (string Basis, string Hash)> files)
+/// <remarks>A line a file: the digest of its basis, its SHA-256, what it asked for (a dash for nothing), its address, with blanks between.</remarks>
+sealed partial class SiteOrigins(FrozenDictionary<string, FileOrigin> files)
 {
-    const int HashStart = 65, AddressStart = 130;
+    const string Nothing = "-";
 
     /// <param name="text">As <see cref="Text"/> made it; anything else lists nothing.</param>
     public static SiteOrigins Read(byte[] text)
     {
         var lines = Encoding.UTF8.GetString(text).Split('\n', StringSplitOptions.RemoveEmptyEntries);
         return new SiteOrigins(lines.All(l => Line().IsMatch(l))
-            ? lines.DistinctBy(l => l[AddressStart..]).ToFrozenDictionary(l => l[AddressStart..], l => (l[..64], l[HashStart..(HashStart + 64)]))
-            : FrozenDictionary<string, (string, string)>.Empty);
+            ? lines.Select(l => l.Split(' ', 4)).DistinctBy(l => l[3]).ToFrozenDictionary(l => l[3], l => new FileOrigin(l[0], l[1], l[2] == Nothing ? "" : l[2]))
+            : FrozenDictionary<string, FileOrigin>.Empty);
     }
 
-    public static byte[] Text(IEnumerable<(string Address, Digest Basis, byte[] Hash)> files) => Encoding.UTF8.GetBytes(
-        string.Concat(files.OrderBy(f => f.Address, StringComparer.Ordinal).Select(f => $"{f.Basis} {Convert.ToHexStringLower(f.Hash)} {f.Address}\n")));
+    public static byte[] Text(IEnumerable<KeyValuePair<string, FileOrigin>> files) => Encoding.UTF8.GetBytes(
+        string.Concat(files.OrderBy(f => f.Key, StringComparer.Ordinal).Select(f => $"{f.Value.Basis} {f.Value.Hash} {(f.Value.Asked.Length == 0 ? Nothing : f.Value.Asked)} {f.Key}\n")));
 
-    /// <returns>The SHA-256 of the bytes that follow from the basis, in hexadecimal; null if that is not known.</returns>
-    public string? HashOf(string address, Digest basis) =>
-        files.TryGetValue(address, out var known) && known.Basis == basis.ToString() ? known.Hash : null;
+    /// <param name="basis">Of a file that has been made.</param>
+    /// <param name="hash">Its SHA-256.</param>
+    public static FileOrigin Of(FileBasis basis, byte[] hash) =>
+        new((basis.DigestBy(basis.Asked) ?? throw new InvalidOperationException($"a file asked for something that has no digest: {basis.Asked}")).ToString(), Convert.ToHexStringLower(hash), basis.Asked);
 
-    [GeneratedRegex("^[0-9a-f]{64} [0-9a-f]{64} .", RegexOptions.CultureInvariant)]
+    /// <returns>Null if it is not known what follows from the basis.</returns>
+    public FileOrigin? Find(string address, FileBasis basis) =>
+        files.TryGetValue(address, out var known) && basis.DigestBy(known.Asked)?.ToString() == known.Basis ? known : null;
+
+    [GeneratedRegex("^[0-9a-f]{64} [0-9a-f]{64} [^ ]+ .", RegexOptions.CultureInvariant)]
     private static partial Regex Line();
 }

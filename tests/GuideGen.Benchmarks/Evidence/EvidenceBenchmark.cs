@@ -122,7 +122,7 @@ static class EvidenceBenchmark
         for (var again = 0; again < 5; again++)
         {
             var before = Process.GetCurrentProcess().TotalProcessorTime;
-            test = SelfTest.Of(guide, weights);
+            test = SelfTest.Of(weights);
             best = Math.Min(best, (Process.GetCurrentProcess().TotalProcessorTime - before).TotalMilliseconds);
         }
 

@@ -47,18 +47,32 @@ public sealed class KeptMemoryTests
         print: s => string.Join("; ", GuideEdits.After(s.Item1).Select(e => e.Done)) + " / " + string.Join(' ', s.Item2));
 
     [Fact]
-    public void A_compile_of_the_same_guide_writes_only_what_depends_on_all_text()
+    public void A_compile_of_the_same_guide_writes_only_what_depends_on_all_text() => Assert.All(
+        MadeAfter("put everything back"),
+        f => Assert.True(f.StartsWith("search/", StringComparison.Ordinal) || f is "keep.js" or "guide-files.txt" or "data/site.js", f));
+
+    [Theory]
+    [InlineData("say more", "faults/charge-air-hose-split.html")]
+    [InlineData("sum a fault up otherwise", "checks/look-over.html checks/pressure-test.html codes/p0299.html codes/p1a42.html faults.html faults/charge-air-hose-split.html index.html parts/charge-air-hose.html report-a-case.html symptoms/engine-lamp.html symptoms/reduced-power.html trees/engine-lamp.html trees/reduced-power.html")]
+    [InlineData("believe in a fault more", "checks/look-over.html checks/pressure-test.html codes/p0299.html codes/p1a42.html evidence.html faults.html faults/battery-earth-loose.html faults/charge-air-hose-split.html index.html parts/charge-air-hose.html report-a-case.html symptoms/engine-lamp.html symptoms/reduced-power.html trees/engine-lamp.html trees/reduced-power.html")]
+    [InlineData("call a part otherwise", "checks/pressure-test.html faults/charge-air-hose-split.html map.html parts.html parts/charge-air-hose.html")]
+    [InlineData("let a check take longer", "checks.html checks/pressure-test.html evidence.html faults/charge-air-hose-split.html index.html parts/charge-air-hose.html report-a-case.html trees/engine-lamp.html trees/reduced-power.html weigh.html")]
+    public void An_edit_has_only_those_pages_drawn_that_can_show_it(string edit, string pages) =>
+        Assert.Equal(pages, string.Join(' ', MadeAfter(edit).Where(f => f.EndsWith(".html", StringComparison.Ordinal))));
+
+    /// <returns>The files that a second compile wrote, after an edit.</returns>
+    static IEnumerable<string> MadeAfter(string edit)
     {
         using var temp = new TempFolder();
-        var files = GuideEdits.After([]).Single().Files;
-        Compile(files, temp.PathTo("out"));
+        var site = temp.PathTo("out");
+        var sitting = GuideEdits.After(GuideEdits.Of(edit)).ToList();
+        Compile(sitting[0].Files, site);
         var old = new DateTime(2026, 1, 1, 0, 0, 0, DateTimeKind.Utc);
-        foreach (var file in Directory.EnumerateFiles(temp.PathTo("out"), "*", SearchOption.AllDirectories)) File.SetLastWriteTimeUtc(file, old);
+        foreach (var file in Directory.EnumerateFiles(site, "*", SearchOption.AllDirectories)) File.SetLastWriteTimeUtc(file, old);
 
-        Compile(files, temp.PathTo("out"));
+        Assert.True(Compile(sitting[1].Files, site).IsWritten);
 
-        var anew = Directory.EnumerateFiles(temp.PathTo("out"), "*", SearchOption.AllDirectories).Where(f => File.GetLastWriteTimeUtc(f) != old).Select(f => Path.GetRelativePath(temp.PathTo("out"), f));
-        Assert.All(anew, f => Assert.True(f.StartsWith("search", StringComparison.Ordinal) || f is "keep.js" or "guide-files.txt" || f == Path.Combine("data", "site.js"), f));
+        return [.. Directory.EnumerateFiles(site, "*", SearchOption.AllDirectories).Where(f => File.GetLastWriteTimeUtc(f) != old).Select(f => Path.GetRelativePath(site, f).Replace(Path.DirectorySeparatorChar, '/')).Order(StringComparer.Ordinal)];
     }
 
     static CompileResult Compile(SortedDictionary<string, byte[]> files, string site)

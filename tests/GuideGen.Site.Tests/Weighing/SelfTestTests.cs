@@ -16,7 +16,7 @@ public sealed class SelfTestTests
     [Fact]
     public void Every_counted_case_is_tried_and_checks_help()
     {
-        var test = SelfTest.Of(Demo, Weights);
+        var test = SelfTest.Of(Weights);
 
         Assert.True(test.IsOfAll);
         Assert.Equal(Weights.Cases.Length, test.BySigns.First.Total);
@@ -30,12 +30,12 @@ public sealed class SelfTestTests
         var plan = SitePlan.Make(Demo);
         var view = new ViewContext(plan, GuideTheme.Of(ThemeFiles.BuiltIn, Demo).Theme, Addresses.Evidence);
 
-        var test = SelfTest.Of(Demo, Weights, 50);
+        var test = SelfTest.Of(Weights, 50);
 
         Assert.False(test.IsOfAll);
         Assert.All([test.ByAuthor, test.BySigns, test.WithChecks], t => Assert.Equal(50, t.First.Total));
         Assert.StartsWith("50 of the counted cases", SelfTestView.Tried(view, test), StringComparison.Ordinal);
-        Assert.StartsWith("Each counted case", SelfTestView.Tried(view, SelfTest.Of(Demo, Weights)), StringComparison.Ordinal);
+        Assert.StartsWith("Each counted case", SelfTestView.Tried(view, SelfTest.Of(Weights)), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -109,7 +109,7 @@ public sealed class TakingOverTests : IDisposable
     void Write(params SiteFile[] files) => new FolderTarget(site.Path, 1).Write(files);
 
     /// <summary>Its text says how many files had been made when it was.</summary>
-    SiteFile Made(string address, Digest? basis) => new(address, () => System.Text.Encoding.UTF8.GetBytes($"{Interlocked.Increment(ref made)}")) { Basis = basis };
+    SiteFile Made(string address, Digest? basis) => new(address, () => System.Text.Encoding.UTF8.GetBytes($"{Interlocked.Increment(ref made)}")) { Basis = basis is { } known ? new(known) : null };
 
     string Text(string address) => File.ReadAllText(site.PathTo(address));
 }

@@ -1,0 +1,83 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+using CsCheck;
+using GuideGen.Guide.Loading;
+using GuideGen.Site.Rendering;
+using GuideGen.Site.Tests.Compiling;
+using GuideGen.Testing;
+
+namespace GuideGen.Site.Tests.Asking;
+
+/// <summary>A file that asks its guide for what has not changed would look as it did, whatever else has.</summary>
+public sealed partial class FileBasisTests
+{
+    /// <summary>What somebody may do to a line: count up, doubt, say more, throw it away, name one thing less.</summary>
+    static readonly Func<string, string>[] Slips =
+    [
+        line => Figure().Replace(line, n => (int.Parse(n.Value, CultureInfo.InvariantCulture) + 1).ToString(CultureInfo.InvariantCulture), 1),
+        line => Frequency().Replace(line, w => w.Value == "rarely" ? "usually" : "rarely", 1),
+        line => line + " Indeed.",
+        _ => "",
+        line => FirstOfSeveral().Replace(line, open => open.Value[..1], 1),
+    ];
+
+    [Theory, InlineData(Guides.Published, 60), InlineData(Guides.Demo, 8)]
+    public void After_any_change_of_a_line_a_file_of_the_same_basis_is_the_same(string guide, int times)
+    {
+        var files = All(Guides.Open(guide));
+        var changes = (
+            from file in files
+            where Path.GetExtension(file.Key) is ".md" or ".yml"
+            from line in Text(file.Value).Split('\n').Index()
+            from slip in Slips.Index()
+            where slip.Item(line.Item) != line.Item
+            select (Path: file.Key, Line: line.Index, Slip: slip.Index)).ToList();
+        var before = SiteOf(files)!.ToDictionary(f => f.Address, f => (Bytes: f.Read(), Basis: f.Basis!));
+        var same = 0;
+        Gen.Int[0, changes.Count - 1].Sample(
+            change =>
+            {
+                var (path, line, slip) = changes[change];
+                foreach (var now in SiteOf(Changed(files, path, line, Slips[slip])) ?? [])
+                {
+                    if (!before.TryGetValue(now.Address, out var then) || now.Basis!.DigestBy(then.Basis.Asked) != then.Basis.DigestBy(then.Basis.Asked)) continue;
+                    Interlocked.Increment(ref same);
+                    Assert.Equal((now.Address, Text(then.Bytes)), (now.Address, Text(now.Read())));
+                    Assert.Equal(then.Basis.Asked, now.Basis.Asked);
+                }
+            },
+            iter: Tries.Of(times),
+            print: c => $"{changes[c]}");
+        Assert.NotEqual(0, same);
+    }
+
+    /// <returns>All that has a basis; null for a guide with errors.</returns>
+    static List<SiteFile>? SiteOf(SortedDictionary<string, byte[]> files)
+    {
+        var guide = new MemoryFiles(files);
+        var read = GuideEditions.Read(guide, ThemeFiles.BuiltIn);
+        return read.HasErrors ? null : [.. read.Draw(guide).All().Where(f => f.Basis is not null)];
+    }
+
+    static SortedDictionary<string, byte[]> Changed(SortedDictionary<string, byte[]> files, string path, int at, Func<string, string> slip)
+    {
+        var lines = Text(files[path]).Split('\n');
+        lines[at] = slip(lines[at]);
+        return new(files, StringComparer.Ordinal) { [path] = Encoding.UTF8.GetBytes(string.Join('\n', lines)) };
+    }
+
+    static SortedDictionary<string, byte[]> All(IGuideFiles guide) =>
+        new(guide.Paths.ToDictionary(p => p, p => guide.TryRead(p, out var bytes, out var why) ? bytes : throw new InvalidOperationException(why)), StringComparer.Ordinal);
+
+    static string Text(byte[] bytes) => Encoding.UTF8.GetString(bytes);
+
+    [GeneratedRegex("[0-9]{1,6}")]
+    private static partial Regex Figure();
+
+    [GeneratedRegex("always|usually|sometimes|rarely")]
+    private static partial Regex Frequency();
+
+    [GeneratedRegex(@"[\[{][^,\[{]*,")]
+    private static partial Regex FirstOfSeveral();
+}
