@@ -10,17 +10,18 @@ namespace GuideGen.Site.Rendering;
 /// </remarks>
 public sealed class FileBasis
 {
-    readonly Digest known;
+    // Of ten thousand pages a preview draws one, and asks for none of their digests.
+    readonly Lazy<Digest> known;
     readonly ItemDigests? items;
     readonly AskedItems? asked;
 
     /// <param name="known">Of all that the file follows from, the tool included.</param>
-    public FileBasis(Digest known) => this.known = known;
+    public FileBasis(Digest known) => this.known = new(known);
 
     /// <param name="known">Of all that is known beforehand, the tool included.</param>
     /// <param name="items">Of what can be asked for.</param>
     /// <param name="asked">Takes it down while the file is made.</param>
-    internal FileBasis(Digest known, ItemDigests items, AskedItems asked) => (this.known, this.items, this.asked) = (known, items, asked);
+    internal FileBasis(Func<Digest> known, ItemDigests items, AskedItems asked) => (this.known, this.items, this.asked) = (new(known), items, asked);
 
     /// <summary>What was asked for, as the file was made; empty before that, and if nothing was.</summary>
     public string Asked => asked?.ToString() ?? "";
@@ -30,9 +31,9 @@ public sealed class FileBasis
     /// <returns>Null where something is no name that a file can ask for.</returns>
     public Digest? DigestBy(ReadOnlySpan<char> asked)
     {
-        if (asked.IsEmpty) return known;
+        if (asked.IsEmpty) return known.Value;
         using var all = new Digester();
-        all.Add(known);
+        all.Add(known.Value);
         foreach (var range in asked.Split(AskedItems.Separator))
         {
             if (items?.Of(asked[range]) is not { } digest) return null;

@@ -33,18 +33,17 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme, SiteBasis? basis = 
 
     public IEnumerable<SiteFile> Pages() => InFolder(plan.Pages.Select(page =>
     {
-        if (KnownOf(page) is not { } known) return new SiteFile(page.Address, () => Draw(page));
+        if (basis is null) return new SiteFile(page.Address, () => Draw(page));
         var asked = new AskedItems();
-        return new SiteFile(page.Address, () => Draw(page, asked)) { Basis = new(known, plan.Items, asked) };
+        return new SiteFile(page.Address, () => Draw(page, asked)) { Basis = new(() => KnownOf(page, basis), plan.Items, asked) };
     }));
 
     static IEnumerable<SiteFile> On(Digest? basis, IEnumerable<SiteFile> files) =>
         basis is { } known ? files.Select(f => f with { Basis = new(known) }) : files;
 
     /// <summary>Of what a page follows from before it asks for anything. The text of an entry is drawn on its own page only.</summary>
-    Digest? KnownOf(PlannedPage page)
+    Digest KnownOf(PlannedPage page, SiteBasis basis)
     {
-        if (basis is null) return null;
         using var all = new Digester();
         all.Add(basis.Common).Add(page.Shown?.Origin.Whole ?? default);
         return page.Item is { } item ? all.Add(plan.Items.Of(item)!.Value).Take() : all.Take();
@@ -56,7 +55,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme, SiteBasis? basis = 
         if (memory is null || basis is null) return make();
         using var all = new Digester();
         all.Add("search").Add(plan.Folder);
-        foreach (var page in pages) all.Add(page.Address).Add(KnownOf(page)!.Value);
+        foreach (var page in pages) all.Add(page.Address).Add(KnownOf(page, basis));
         return memory.Recall(all.Take(), make);
     }
 
