@@ -31,7 +31,7 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
         if (written.HasErrors) return written;
         var weights = weighing?.GetAwaiter().GetResult() ?? WeightsOf();
         if (!guide.Trees.All.Any(t => t.IsUnbuilt)) return written with { Weights = weights };
-        var built = guide with { Trees = memory.Recall("trees", guide.Frame, () => ComputedTrees.Fill(guide, weights).Trees) };
+        var built = guide with { Trees = memory.Recall("trees", ComputedTrees.BasisOf(guide, weights), () => ComputedTrees.Fill(guide, weights).Trees) };
         return new GuideReading(built, GuideInspector.WithTrees(loaded with { Guide = built }, apartFromTrees, memory)) { Weights = weights };
 
         GuideWeights WeightsOf()

@@ -17,6 +17,15 @@ public static class ComputedTrees
         return guide with { Trees = new Shelf<Tree>(guide.Trees.All.Select(t => t.IsUnbuilt ? Build(guide, weights, t) : t)) };
     }
 
+    /// <summary>Of all that the filled trees follow from. It is less than the frame: what a fault is called, or what it costs, builds no tree anew.</summary>
+    public static Digest BasisOf(GuideContent guide, GuideWeights weights)
+    {
+        using var basis = new Digester();
+        basis.Add(weights.Origin);
+        foreach (var tree in guide.Trees.All) basis.Add(tree.Origin.Face);
+        return basis.Take();
+    }
+
     /// <summary>The tree with its steps, and by which method they were ordered: the least exact, if there are several.</summary>
     internal static Tree Build(GuideContent guide, GuideWeights weights, Tree tree)
     {

@@ -13,6 +13,7 @@ using GuideGen.Guide.Text;
 namespace GuideGen.Site.Weighing;
 
 /// <summary>The third stage: what the guide's opinions and its solved cases come to, in numbers.</summary>
+/// <remarks>How well each case is proved is worked out at once, all else when somebody asks: most pages do not.</remarks>
 public sealed class GuideWeights
 {
     /// <summary>Causes from this share on decide how to drive and what to beware of. Our choice, no source.</summary>
@@ -20,7 +21,8 @@ public sealed class GuideWeights
 
     readonly GuideContent guide;
     readonly Lazy<FrozenDictionary<string, RankingModel>> byVariant;
-    readonly FrozenDictionary<string, (bool[] Possible, int[] Cases)> variants;
+    readonly Lazy<FrozenDictionary<string, (bool[] Possible, int[] Cases)>> variants;
+    readonly Lazy<Models> models;
     readonly Lazy<FrozenDictionary<string, string>> variantOfCase;
     readonly Lazy<double> worth;
     readonly Lazy<FrozenDictionary<(string Check, string Outcome), CauseChances>> chances;
@@ -31,22 +33,13 @@ public sealed class GuideWeights
     GuideWeights(GuideContent guide, Digest origin)
     {
         (this.guide, Origin) = (guide, origin);
-        // Beside what the cases come to, of which the authors' opinion knows nothing.
-        var authored = Task.Run(() => AuthoredModel.Of(guide));
         Proofs = guide.Cases.ToFrozenDictionary(c => c.Origin.Slug, c => CaseProofs.Of(c, guide.Vehicle.DistanceUnit.Value));
-        var answers = new CaseAnswers([.. CodeUses.All(guide)]);
-        Cases = [.. guide.Cases.Select(c => answers.Of(c, Proofs[c.Origin.Slug].Level)).OfType<Diagnosis.Ranking.SolvedCase>()];
-        Authored = authored.GetAwaiter().GetResult();
-        Counts = CaseCounts.Of(Authored, Cases);
-        Basis = FitBasis.Of(Authored, Counts);
-        Fitted = ModelFit.Of(Authored, Counts, Basis);
+        models = new(Weighed);
         worth = new(() => Pooling.ChooseWorth(
             Authored.Hypotheses.ToDictionary(h => h.Id, h => h.Prior),
             [.. guide.Vehicle.Variants.Select(v => CountsOf(v.Key.Value))]));
-        Places = Fitted.Hypotheses.Select((h, i) => (h.Id, i)).ToFrozenDictionary(h => h.Id, h => h.i, StringComparer.Ordinal);
-        variants = guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => PossibleIn(v.Key.Value));
+        variants = new(() => guide.Vehicle.Variants.ToFrozenDictionary(v => v.Key.Value, v => PossibleIn(v.Key.Value)));
         variantOfCase = new(() => guide.Cases.ToFrozenDictionary(c => c.Origin.Slug, c => c.Variant.Value, StringComparer.Ordinal));
-        NoChance = new CauseChances(Places, LikelihoodRow.Of(Places.Count, 0, []));
         chances = new(() => (
             from check in Fitted.Checks
             from outcome in check.Outcomes
@@ -88,19 +81,19 @@ public sealed class GuideWeights
     public FrozenDictionary<string, ProofOfCase> Proofs { get; }
 
     /// <summary>The cases that count, as the ranking sees them.</summary>
-    public ImmutableArray<Diagnosis.Ranking.SolvedCase> Cases { get; }
+    public ImmutableArray<Diagnosis.Ranking.SolvedCase> Cases => models.Value.Cases;
 
     /// <summary>The same counted, by the hypotheses of the model.</summary>
-    public CaseCounts Counts { get; }
+    public CaseCounts Counts => models.Value.Counts;
 
     /// <summary>How much the authors' words weigh against the cases, and what owners pass over.</summary>
-    public FitBasis Basis { get; }
+    public FitBasis Basis => models.Value.Basis;
 
     /// <summary>What the authors believe, before any case.</summary>
-    public RankingModel Authored { get; }
+    public RankingModel Authored => models.Value.Authored;
 
     /// <summary>The same moved by the cases, over all variants.</summary>
-    public RankingModel Fitted { get; }
+    public RankingModel Fitted => models.Value.Fitted;
 
     /// <summary>
     /// The fitted model with the shares that causes have in one variant, which lean on all variants together where the
@@ -110,13 +103,13 @@ public sealed class GuideWeights
     public RankingModel Model(string? variant) => variant is null ? Fitted : byVariant.Value[variant];
 
     /// <summary>The place of each hypothesis in the rows of the models.</summary>
-    public FrozenDictionary<string, int> Places { get; }
+    public FrozenDictionary<string, int> Places => models.Value.Places;
 
     /// <summary>How likely a check has an outcome under each cause.</summary>
     public CauseChances Chances(string check, string outcome) => chances.Value[(check, outcome)];
 
     /// <summary>What no cause ever leads to.</summary>
-    public CauseChances NoChance { get; }
+    public CauseChances NoChance => models.Value.NoChance;
 
     /// <summary>The causes of a symptom, from the faults that list it and something else; they sum to 1. Likeliest first.</summary>
     public ImmutableArray<WeightedCause> CausesOf(string symptom, string? variant = null) =>
@@ -143,16 +136,30 @@ public sealed class GuideWeights
     /// <param name="model">With the hypotheses of <see cref="Fitted"/>.</param>
     /// <param name="cases">The variant's own cases of each of them.</param>
     public RankingModel WithShares(RankingModel model, string variant, ReadOnlySpan<int> cases) =>
-        model.WithPriors(Pooling.ForVariant([.. model.Hypotheses.Select(h => h.Prior)], PoolingWorth, cases, variants[variant].Possible));
+        model.WithPriors(Pooling.ForVariant([.. model.Hypotheses.Select(h => h.Prior)], PoolingWorth, cases, variants.Value[variant].Possible));
 
     /// <summary>Slug of the variant that a case is about.</summary>
     public string VariantOf(Diagnosis.Ranking.SolvedCase solved) => variantOfCase.Value[solved.Id];
 
     /// <summary>Cases of one variant that count, by hypothesis.</summary>
-    public ReadOnlySpan<int> CasesOf(string variant) => variants[variant].Cases;
+    public ReadOnlySpan<int> CasesOf(string variant) => variants.Value[variant].Cases;
 
     /// <summary>A cause that the guide does not have counts as something else.</summary>
     public int PlaceOf(string cause) => Places.GetValueOrDefault(cause, Places.Count - 1);
+
+    Models Weighed()
+    {
+        // Beside what the cases come to, of which the authors' opinion knows nothing.
+        var making = Task.Run(() => AuthoredModel.Of(guide));
+        var answers = new CaseAnswers([.. CodeUses.All(guide)]);
+        ImmutableArray<Diagnosis.Ranking.SolvedCase> cases = [.. guide.Cases.Select(c => answers.Of(c, Proofs[c.Origin.Slug].Level)).OfType<Diagnosis.Ranking.SolvedCase>()];
+        var authored = making.GetAwaiter().GetResult();
+        var counts = CaseCounts.Of(authored, cases);
+        var basis = FitBasis.Of(authored, counts);
+        var fitted = ModelFit.Of(authored, counts, basis);
+        var places = fitted.Hypotheses.Select((h, i) => (h.Id, i)).ToFrozenDictionary(h => h.Id, h => h.i, StringComparer.Ordinal);
+        return new Models(cases, counts, basis, authored, fitted, places, new CauseChances(places, LikelihoodRow.Of(places.Count, 0, [])));
+    }
 
     RankingModel ForVariant(string variant)
     {
@@ -173,4 +180,14 @@ public sealed class GuideWeights
 
     /// <summary>True where an entry is about the variant: about all, if it names none.</summary>
     public static bool Fits(IGuideEntry entry, string variant) => entry.Variants.IsEmpty || entry.Variants.Any(v => v.Value == variant);
+
+    /// <summary>What the properties of the same names say.</summary>
+    sealed record Models(
+        ImmutableArray<Diagnosis.Ranking.SolvedCase> Cases,
+        CaseCounts Counts,
+        FitBasis Basis,
+        RankingModel Authored,
+        RankingModel Fitted,
+        FrozenDictionary<string, int> Places,
+        CauseChances NoChance);
 }
