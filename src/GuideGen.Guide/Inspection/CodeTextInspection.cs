@@ -9,12 +9,12 @@ namespace GuideGen.Guide.Inspection;
 /// <summary>Codes in running text are possible codes, have a meaning, and are spelt so that they can be found and linked.</summary>
 sealed class CodeTextInspection : IInspection, IPageInspection
 {
-    /// <summary>In the sentences of front matter, trees and cases.</summary>
-    public IEnumerable<Finding> Inspect(GuideContent guide) => CodeUses.Sentences(guide).SelectMany(s => Inspect(guide, s.Span));
+    /// <summary>In terms and cases.</summary>
+    public IEnumerable<Finding> Inspect(GuideContent guide) => CodeUses.SentencesOutsidePages(guide).SelectMany(s => Inspect(guide, s.Span));
 
-    /// <summary>In the text of a page.</summary>
+    /// <summary>In the front matter and the text of a page, and in a tree.</summary>
     public Func<IGuideEntry, IEnumerable<Finding>> For(GuideContent guide) =>
-        entry => entry.Origin.Body.Runs.SelectMany(r => Inspect(guide, entry.Origin.Source.Span(r.Start, r.Length)));
+        entry => CodeUses.Sentences(entry).Select(s => s.Span).Concat(entry.Origin.Body.Runs.Select(r => entry.Origin.Source.Span(r.Start, r.Length))).SelectMany(s => Inspect(guide, s));
 
     static IEnumerable<Finding> Inspect(GuideContent guide, SourceSpan text)
     {

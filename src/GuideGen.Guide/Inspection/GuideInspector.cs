@@ -15,7 +15,6 @@ public static class GuideInspector
 
     static readonly ImmutableArray<IInspection> OfFrame =
     [
-        CodeText,
         new NameInspection(),
         new CodeInspection(),
         new CodeMeaningInspection(),
@@ -28,6 +27,7 @@ public static class GuideInspector
     /// <summary>What follows from the cases and from what is common to all files, whatever the pages say.</summary>
     static readonly ImmutableArray<IInspection> OfCases =
     [
+        CodeText,
         new CaseDuplicateInspection(),
         new CasePrivacyInspection(),
         new CaseLevelInspection(),

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
@@ -9,10 +10,10 @@ sealed class NameInspection : IInspection
 {
     public IEnumerable<Finding> Inspect(GuideContent guide)
     {
-        var known = Enum.GetValues<NameKind>().ToDictionary(k => k, k => KnownNames.Of(guide, k));
-        var names = known.ToDictionary(k => k.Key, k => k.Value.Select(n => n.Name).ToHashSet(StringComparer.Ordinal));
-        var unknown = guide.References.Where(r => !guide.Unsure.Contains(r.Kind) && !names[r.Kind].Contains(r.Name.Value)).Select(r => Unknown(r, known[r.Kind]));
-        return [.. unknown, .. guide.Cases.SelectMany(c => c.Checks).SelectMany(c => UnknownOutcome(guide, c))];
+        var names = Enum.GetValues<NameKind>().Except(guide.Unsure).ToFrozenDictionary(k => k, k => KnownNames.SetOf(guide, k));
+        var unknown = guide.References.Where(r => names.TryGetValue(r.Kind, out var known) && !known.Contains(r.Name.Value)).ToList();
+        var questions = unknown.Select(r => r.Kind).Distinct().ToDictionary(k => k, k => KnownNames.Of(guide, k));
+        return [.. unknown.Select(r => Unknown(r, questions[r.Kind])), .. guide.Cases.SelectMany(c => c.Checks).SelectMany(c => UnknownOutcome(guide, c))];
     }
 
     static Finding Unknown(Reference reference, IReadOnlyCollection<KnownName> known)

@@ -16,14 +16,19 @@ public static class CodeUses
         .. guide.Cases.SelectMany(c => c.Codes.Select(k => k.Key)),
     ];
 
-    /// <summary>The sentences of a guide, apart from the bodies of pages, in which a code may stand.</summary>
-    public static IEnumerable<Located<string>> Sentences(GuideContent guide) =>
+    /// <summary>The sentences of an entry, apart from the body of a page, in which a code may stand.</summary>
+    public static IEnumerable<Located<string>> Sentences(IGuideEntry entry) => entry switch
+    {
+        Tree tree => [tree.Name, tree.Summary, .. tree.Nodes.SelectMany(n => Sentences(n.Value))],
+        Part part => [part.Name, part.Summary, part.Where],
+        Check check => [check.Name, check.Summary, .. check.Outcomes.Select(o => o.Value.Name)],
+        _ => [entry.Name, entry.Summary],
+    };
+
+    /// <summary>The same of terms and cases, which have no page of their own.</summary>
+    public static IEnumerable<Located<string>> SentencesOutsidePages(GuideContent guide) =>
     [
-        .. guide.Entries.SelectMany(e => new[] { e.Name, e.Summary }),
-        .. guide.Trees.All.SelectMany(t => t.Nodes).SelectMany(n => Sentences(n.Value)),
-        .. guide.Parts.All.Select(p => p.Where),
         .. guide.Terms.Select(t => t.Value.Means),
-        .. guide.Checks.All.SelectMany(c => c.Outcomes).Select(o => o.Value.Name),
         .. guide.Cases.SelectMany(c => Sentences(c)),
     ];
 
@@ -36,7 +41,7 @@ public static class CodeUses
     static IReadOnlyList<TroubleCode> Find(GuideContent guide)
     {
         var values = InValues(guide).Select(c => c.Value);
-        var sentences = Sentences(guide).SelectMany(s => CodeText.In(s.Value)).Select(c => c.Code).OfType<TroubleCode>();
+        var sentences = guide.Entries.SelectMany(Sentences).Concat(SentencesOutsidePages(guide)).SelectMany(s => CodeText.In(s.Value)).Select(c => c.Code).OfType<TroubleCode>();
         var bodies = guide.Entries.SelectMany(e => e.Origin.Body.Codes);
         return [.. values.Concat(sentences).Concat(bodies).Where(c => !c.IsEmptySlot).Distinct().Order()];
     }

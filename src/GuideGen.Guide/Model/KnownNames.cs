@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace GuideGen.Guide.Model;
@@ -24,21 +25,28 @@ public static class KnownNames
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
+    /// <summary>The names alone.</summary>
+    public static FrozenSet<string> SetOf(GuideContent guide, NameKind kind) => PagesOf(kind) is { } pages ? guide.Slugs[pages] : [.. Of(guide, kind).Select(n => n.Name)];
+
     /// <summary>Where the things of a kind are written down.</summary>
     public static string Place(NameKind kind) => kind switch
     {
         NameKind.Variant or NameKind.System or NameKind.Setup => "content/vehicle.yml",
         NameKind.Hazard => "content/hazards.yml",
-        NameKind.Fault => Folder(ContentKind.Fault),
-        NameKind.Check => Folder(ContentKind.Check),
-        NameKind.Symptom => Folder(ContentKind.Symptom),
-        NameKind.Part => Folder(ContentKind.Part),
-        NameKind.Task => Folder(ContentKind.Task),
-        NameKind.Tree => Folder(ContentKind.Tree),
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        _ => $"content/{NameKinds.Folder(PagesOf(kind)!.Value)}/",
     };
 
-    static string Folder(ContentKind kind) => $"content/{NameKinds.Folder(kind)}/";
+    /// <returns>Null for names that are not those of pages.</returns>
+    static ContentKind? PagesOf(NameKind kind) => kind switch
+    {
+        NameKind.Fault => ContentKind.Fault,
+        NameKind.Check => ContentKind.Check,
+        NameKind.Symptom => ContentKind.Symptom,
+        NameKind.Part => ContentKind.Part,
+        NameKind.Task => ContentKind.Task,
+        NameKind.Tree => ContentKind.Tree,
+        _ => null,
+    };
 
     static ImmutableArray<KnownName> Pages<T>(GuideContent guide, ContentKind kind, Shelf<T> shelf)
         where T : class, IGuideEntry =>
