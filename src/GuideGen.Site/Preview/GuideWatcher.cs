@@ -5,7 +5,7 @@ namespace GuideGen.Site.Preview;
 /// <summary>Says when something in a folder has changed: once for a burst of changes, as an editor makes them when it saves.</summary>
 public sealed class GuideWatcher : IDisposable
 {
-    static readonly TimeSpan Calm = TimeSpan.FromMilliseconds(30);
+    static readonly TimeSpan Calm = TimeSpan.FromMilliseconds(15);
 
     readonly FileSystemWatcher watcher;
     readonly Channel<bool> changed = Channel.CreateBounded<bool>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropWrite });
