@@ -12,7 +12,7 @@ namespace GuideGen.Benchmarks.Compiling;
 /// <summary>
 /// Compiles of guides of growing size, each in a process of its own so that start, peak memory and allocations are its own, and in
 /// the same run, after it, the floor of <see cref="CompileFloor"/> over the same files. Then the same guide again, in the same folder, after
-/// an edit in the text of one page and after one in its front matter.
+/// each edit that is tried.
 /// </summary>
 static class CompileBenchmark
 {
@@ -32,8 +32,8 @@ static class CompileBenchmark
     public static async Task Run(string[] words, TextWriter output)
     {
         var (program, sizes) = BenchmarkWords.Read(words);
-        await output.WriteLineAsync("| pages | files | site, MB | whole process, s | again: text, s | front matter, s | reading, s | ms a page | peak, MB | allocated, MB | floor, s: read, Markdown, YAML, template, index, write | of the floor | with a bare template |");
-        await output.WriteLineAsync("| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | :--- | ---: | ---: |");
+        await output.WriteLineAsync($"| pages | files | site, MB | whole process, s |{string.Concat(TriedEdit.All.Select(e => $" again: {e.Name}, s |"))} reading, s | ms a page | peak, MB | allocated, MB | floor, s: read, Markdown, YAML, template, index, write | of the floor | with a bare template |");
+        await output.WriteLineAsync($"| ---: | ---: | ---: | ---: |{string.Concat(TriedEdit.All.Select(_ => " ---: |"))} ---: | ---: | ---: | ---: | :--- | ---: | ---: |");
         foreach (var size in sizes is [] ? Sizes : sizes) await output.WriteLineAsync(await Row(size, program));
     }
 
@@ -67,16 +67,15 @@ static class CompileBenchmark
             WriteGuide(size, guide);
             var one = program is null ? await InChild<Measured>(ChildMark, guide, site) : await OfProgram(program, guide, site);
             var megabytes = new DirectoryInfo(site).EnumerateFiles("*", SearchOption.AllDirectories).Sum(f => f.Length) / 1e6;
-            var (text, front) = (new List<double>(), new List<double>());
+            var again = TriedEdit.All.Select(_ => new List<double>()).ToList();
             for (var i = 0; i < Edits; i++)
             {
-                text.Add(await Again(s => s + $"\nEdit {i}.\n"));
-                front.Add(await Again(s => s.Replace("summary: ", $"summary: Edit {i}, ", StringComparison.Ordinal)));
+                foreach (var (edit, times) in TriedEdit.All.Zip(again)) times.Add(await Again(edit, i));
             }
 
             var floor = one.Floor!;
             return string.Create(CultureInfo.InvariantCulture,
-                $"| {size:N0} | {one.Files:N0} | {megabytes:F1} | {one.Whole:F2} | {Middle(text):F2} | {Middle(front):F2} | {one.Reading:F2} | {one.Whole * 1000 / size:F2} | {one.Peak:F0} | {one.Allocated:F0} " +
+                $"| {size:N0} | {one.Files:N0} | {megabytes:F1} | {one.Whole:F2} | {string.Join(" | ", again.Select(t => TriedEdit.Middle(t).ToString("F2", CultureInfo.InvariantCulture)))} | {one.Reading:F2} | {one.Whole * 1000 / size:F2} | {one.Peak:F0} | {one.Allocated:F0} " +
                 $"| {floor.Sum:F2}: {floor.Read:F2}, {floor.Markdown:F2}, {floor.Yaml:F2}, {floor.Template:F2}, {floor.Index:F2}, {floor.Write:F2} | {one.Whole / floor.Sum:F2} | {one.Whole / floor.Bare:F2} |");
         }
         finally
@@ -84,16 +83,14 @@ static class CompileBenchmark
             Directory.Delete(folder, recursive: true);
         }
 
-        async Task<double> Again(Func<string, string> edit)
+        async Task<double> Again(TriedEdit edit, int number)
         {
             var (guide, site) = (Path.Combine(folder, "guide"), Path.Combine(folder, "site"));
-            var page = Path.Combine(guide, "content", "faults", "fault-0-0.md");
-            await File.WriteAllTextAsync(page, edit(await File.ReadAllTextAsync(page)));
+            var page = Path.Combine(guide, TriedEdit.Path);
+            await File.WriteAllTextAsync(page, edit.Change(await File.ReadAllTextAsync(page), number));
             return (program is null ? await InChild<Measured>(AgainMark, guide, site) : await OfProgram(program, guide, site, withFloor: false)).Whole;
         }
     }
-
-    static double Middle(List<double> values) => values.Order().ElementAt(values.Count / 2);
 
     static async Task<Measured> OfProgram(string program, string guide, string site, bool withFloor = true)
     {
