@@ -41,8 +41,11 @@ public sealed record GuideReading(GuideContent Guide, ImmutableArray<Finding> Fi
         }
     }
 
-    /// <summary>The reading of an edition that is not the first: with the findings in its translated files only.</summary>
+    /// <summary>
+    /// The reading of an edition that is not the first: with the findings in its translated files, and all errors. The first edition has
+    /// none then, so that an error in another file is a translation's doing as well.
+    /// </summary>
     /// <param name="language">Language tag (BCP 47) of the edition.</param>
     public GuideReading OfEdition(string language) =>
-        this with { Findings = [.. Findings.Where(f => Translation.TryParse(f.Span.Path, out var own) && own.Language == language)] };
+        this with { Findings = [.. Findings.Where(f => f.Severity == Severity.Error || (Translation.TryParse(f.Span.Path, out var own) && own.Language == language))] };
 }

@@ -17,12 +17,12 @@ sealed class LinkInspection : IPageInspection
     static IEnumerable<Finding> Inspect(GuideContent guide, LinkTable table, IGuideEntry entry, PageLink link)
     {
         var target = table.Resolve(entry.Origin.Path, link.Target.Value);
-        var fault = link.IsPicture ? OfPicture(guide, link, target) : OfLink(table, link, target);
+        var fault = link.IsPicture ? OfPicture(guide, link, target) : OfLink(table, entry, link, target);
         if (fault is not null) yield return fault.Concerning(link.Target.Value);
         if (link.IsPicture && string.IsNullOrWhiteSpace(link.Label.Value)) yield return Rules.ImageAlt.At(link.Label.Span, link.Target.Value);
     }
 
-    static Finding? OfLink(LinkTable table, PageLink link, LinkTarget target)
+    static Finding? OfLink(LinkTable table, IGuideEntry entry, PageLink link, LinkTarget target)
     {
         var (written, span) = link.Target;
         return target switch
@@ -30,6 +30,8 @@ sealed class LinkInspection : IPageInspection
             OutsideTarget => Rules.LinkOutside.At(span, written),
             ForbiddenTarget => Rules.LinkScheme.At(span, written),
             BrokenTarget broken => Rules.LinkBroken.At(span, written, broken.Why, Question(link, broken, table.Paths)),
+            // The original's author cannot know a translation's headings; such a link leads to the whole page.
+            EntryTarget { Entry.Origin.IsTranslated: true } when !entry.Origin.IsTranslated => null,
             EntryTarget { Anchor: not "" } to when !LinkTable.AnchorsOf(to.Entry).Contains(to.Anchor) =>
                 Rules.AnchorMissing.At(span, to.Entry.Name.Value, to.Anchor, NearestName.Question(to.Anchor, LinkTable.AnchorsOf(to.Entry))),
             _ => null,

@@ -11,6 +11,9 @@ public sealed record PageOrigin(ContentKind? Kind, string Slug, SourceText Sourc
     /// <summary>The file by which other pages name it: of a translated page the original.</summary>
     public string Path { get; init; } = Source.Path;
 
+    /// <summary>True where the words are a translation's.</summary>
+    public bool IsTranslated => Path != Source.Path;
+
     /// <summary>Of all that was read for it: path and content of the file, and of its translation.</summary>
     public Digest Whole { get; init; }
 

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Xml.Linq;
 using GuideGen.Guide.Findings;
+using GuideGen.Guide.Loading;
 using GuideGen.Site.Bundling;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Tests.Compiling;
@@ -48,6 +49,37 @@ public sealed class EditionTests
         Assert.Equal(CodesIn(english), CodesIn(german));
         Assert.Null(german.QuerySelector(".not-translated"));
         Assert.Null(german.QuerySelector("main")!.GetAttribute("lang"));
+    }
+
+    [Fact]
+    public void A_page_that_is_not_translated_may_link_to_a_heading_that_only_the_original_has()
+    {
+        var guide = BothLanguages.Guide().Append("content/checks/pressure-test.md", "\nSee [how to mend it](../faults/charge-air-hose-split.md#put-it-right).\n");
+
+        var site = CompiledSite.Compile(guide, 2);
+
+        Assert.Equal(["../faults/charge-air-hose-split.html#put-it-right"], LinkIn("checks/pressure-test.html"));
+        Assert.Equal(["../faults/charge-air-hose-split.html"], LinkIn("de/checks/pressure-test.html"));
+
+        IEnumerable<string?> LinkIn(string page) => site.Pages[page].Document.QuerySelectorAll("main a").Where(a => a.TextContent == "how to mend it").Select(a => a.GetAttribute("href"));
+    }
+
+    [Fact]
+    public void A_translation_may_not()
+    {
+        var result = SiteCompiler.Compile(BothLanguages.Guide().Append(BothLanguages.Fault, "\nSieh [dort](#put-it-right).\n"), ThemeFiles.BuiltIn, new MemoryTarget(1), new CompiledSite.Unheard());
+
+        Assert.Equal((BothLanguages.Fault, "anchor-missing"), result.Findings.Where(f => f.Severity is Severity.Error).Select(f => (f.Span.Path, f.Rule.Id)).Single());
+    }
+
+    [Fact]
+    public void An_error_that_only_a_translation_makes_is_told_wherever_it_stands()
+    {
+        var reading = GuideReading.Of(GuideLoader.Load(new Overlay(Guides.Open(Guides.Small)).Append("content/checks/pressure-test.md", "\nSee [this](nowhere.md).\n").Append("content/parts/charge-air-hose.md", "\nSee [that](https://club.example).\n")));
+
+        Assert.Contains("link-outside", reading.Findings.Select(f => f.Rule.Id));
+        Assert.Equal(["link-broken"], reading.OfEdition("de").Findings.Select(f => f.Rule.Id));
+        Assert.True(reading.OfEdition("de").HasErrors);
     }
 
     [Fact]
