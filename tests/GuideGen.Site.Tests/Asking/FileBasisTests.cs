@@ -52,6 +52,39 @@ public sealed partial class FileBasisTests
         Assert.NotEqual(0, same);
     }
 
+    [Fact]
+    public void A_tree_follows_from_those_that_are_joined_by_one_it_joins()
+    {
+        const string Lamp = "content/trees/engine-lamp.yml", Third = "content/trees/third.yml";
+        var guide = new Overlay(Guides.Open(Guides.Small)).Replace(Lamp, "read: { advice: \"Read the codes and look them up here.\", drive: no-hurry }", "read: { join: third }")
+            .Put(Third, "name: Further on\nsymptom: engine-lamp\nsummary: What is left.\nstart: look\nnodes:\n  look:\n    do: look-over\n    outcomes: { oil-seen: end, lead-moves: end, nothing: end }\n    cannot-tell: end\n  end: { advice: \"Ask a workshop.\", drive: gently }\n");
+
+        AssertFollows("trees/reduced-power.html", guide, g => g.Replace(Third, "    do: look-over\n    outcomes: { oil-seen: end, lead-moves: end, nothing: end }", "    do: pressure-test\n    outcomes: { leak-found: end, holds: end }"));
+    }
+
+    [Fact]
+    public void A_link_follows_from_the_headings_of_a_translation()
+    {
+        const string Part = "content/parts/charge-air-hose.md", German = "content/parts/charge-air-hose.de.md";
+        var guide = new Overlay(Guides.Open(Guides.Small)).Append("site-config.yml", "also-in: [de]\n").Append(Part, "\n## Where to buy it\n\nAnywhere.\n")
+            .Append("content/faults/charge-air-hose-split.md", "\nSee [where to buy it](../parts/charge-air-hose.md#where-to-buy-it).\n");
+        guide.Put(German, "---\nname: Ladeluftschlauch\n---\n## Wo es sitzt\n\nVorn.\n\n## Was es tut\n\nEs leitet Luft.\n\n## Wie es ausfällt\n\nEs reißt.\n");
+
+        AssertFollows("de/faults/charge-air-hose-split.html", guide, g => g.Append(German, "\n## Where to buy it\n\nAnywhere.\n"));
+    }
+
+    /// <summary>The page looks otherwise after the edit, and its basis says so.</summary>
+    static void AssertFollows(string page, Overlay guide, Func<Overlay, Overlay> edit)
+    {
+        var before = SiteOf(All(guide))!.Single(f => f.Address == page);
+        var drawn = before.Read();
+
+        var after = SiteOf(All(edit(guide)))!.Single(f => f.Address == page);
+
+        Assert.NotEqual(before.Basis!.DigestBy(before.Basis.Asked), after.Basis!.DigestBy(before.Basis.Asked));
+        Assert.NotEqual(Text(drawn), Text(after.Read()));
+    }
+
     /// <returns>All that has a basis; null for a guide with errors.</returns>
     static List<SiteFile>? SiteOf(SortedDictionary<string, byte[]> files)
     {

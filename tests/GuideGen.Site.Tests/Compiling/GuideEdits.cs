@@ -27,6 +27,8 @@ sealed class GuideEdits
         ("spell a part otherwise", e => e.Append(Task, "\nPull the charge air-hose off.\n")),
         ("call a part otherwise", e => e.Replace(Part, "name: Charge-air hose\n", "name: Boost hose\n")),
         ("sum a fault up otherwise", e => e.Replace(Fault, "The hose opens under load", "Under load the hose opens")),
+        ("name a code in a summary", e => e.Replace(Fault, "summary: ", "summary: After P1234 or P02G9, ")),
+        ("name a code in a note", e => e.Replace(Case, "note: ", "note: P1235 came, too. ")),
         ("believe in a fault more", e => e.Replace(Fault, "belief: 6", "belief: 9")),
         ("set a code less often", e => e.Replace(Fault, "P0299: usually", "P0299: sometimes")),
         ("set a code no longer", e => e.Replace(Fault, ", P1A42: 0.2", "")),
