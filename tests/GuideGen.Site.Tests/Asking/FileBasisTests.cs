@@ -73,6 +73,20 @@ public sealed partial class FileBasisTests
         AssertFollows("de/faults/charge-air-hose-split.html", guide, g => g.Append(German, "\n## Where to buy it\n\nAnywhere.\n"));
     }
 
+    [Fact]
+    public void A_code_follows_from_which_of_its_neighbours_have_a_page() =>
+        AssertFollows("codes/p0234.html", new Overlay(Guides.Open(Guides.Small)), g => g.Append("content/symptoms/reduced-power.md", "\nIt may store P0235 as well.\n"));
+
+    [Fact]
+    public void Every_page_follows_from_whether_there_is_a_feed()
+    {
+        const string Reviewed = "reviewed: 2026-04-18\n", Check = "content/checks/pressure-test.md";
+        var guide = new Overlay(Guides.Open(Guides.Small)).Append("site-config.yml", "base: https://club.example/loris/guide/\n").Replace(Check, Reviewed, "")
+            .Replace("content/faults/charge-air-hose-split.md", "reviewed: 2026-05-02\n", "");
+
+        AssertFollows("safety.html", guide, g => g.Replace(Check, "sources:", Reviewed + "sources:"));
+    }
+
     /// <summary>The page looks otherwise after the edit, and its basis says so.</summary>
     static void AssertFollows(string page, Overlay guide, Func<Overlay, Overlay> edit)
     {
