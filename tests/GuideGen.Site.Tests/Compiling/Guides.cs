@@ -1,4 +1,5 @@
 using GuideGen.Guide.Loading;
+using GuideGen.Site.Tests.Themes;
 using GuideGen.Testing;
 
 namespace GuideGen.Site.Tests.Compiling;
@@ -11,6 +12,9 @@ static class Guides
 
     /// <summary>The same pages for a host whose address is known, some of them renamed.</summary>
     public const string Published = "published";
+
+    /// <summary>The same pages with an edition in German, into which some of them are translated.</summary>
+    public const string Translated = "translated";
 
     /// <summary>The demo guide of this repository.</summary>
     public const string Demo = "demo";
@@ -26,7 +30,12 @@ static class Guides
         _ => throw new ArgumentOutOfRangeException(nameof(guide)),
     };
 
-    public static IGuideFiles Open(string guide) => guide == Published ? OpenPublished() : new FolderFiles(FolderOf(guide));
+    public static IGuideFiles Open(string guide) => guide switch
+    {
+        Published => OpenPublished(),
+        Translated => BothLanguages.Guide(),
+        _ => new FolderFiles(FolderOf(guide)),
+    };
 
     static Overlay OpenPublished() => new Overlay(new FolderFiles(FolderOf(Small)))
         .Append("site-config.yml", "base: https://club.example/loris/guide/\n")
