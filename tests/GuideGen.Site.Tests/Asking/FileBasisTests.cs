@@ -22,6 +22,8 @@ public sealed partial class FileBasisTests
         line => FirstOfSeveral().Replace(line, open => open.Value[..1], 1),
     ];
 
+    const int Stride = 5;
+
     [Theory, InlineData(Guides.Published, 40), InlineData(Guides.Translated, 40), InlineData(Guides.Demo, 8)]
     public void After_any_change_of_a_line_a_file_of_the_same_basis_is_the_same(string guide, int times)
     {
@@ -71,6 +73,25 @@ public sealed partial class FileBasisTests
         guide.Put(German, "---\nname: Ladeluftschlauch\n---\n## Wo es sitzt\n\nVorn.\n\n## Was es tut\n\nEs leitet Luft.\n\n## Wie es ausfällt\n\nEs reißt.\n");
 
         AssertFollows("de/faults/charge-air-hose-split.html", guide, g => g.Append(German, "\n## Where to buy it\n\nAnywhere.\n"));
+    }
+
+    [Fact]
+    public void Every_page_that_shows_the_summary_of_another_follows_from_it()
+    {
+        SittingMemory memory = new();
+        var files = new MemoryFiles(All(Guides.Open(Guides.Demo)));
+        var guide = GuideEditions.Read(files, ThemeFiles.BuiltIn, null, memory);
+        var before = guide.Draw(files, memory).Pages().Where(f => f.Address.EndsWith(".html", StringComparison.Ordinal)).Select(f => (f.Address, Html: Text(f.Read()), Basis: f.Basis!)).ToList();
+        // Every so many find each way on which a page comes to another; all of them were tried once.
+        foreach (var entry in guide.Guide.Entries.Where((_, i) => i % Stride == 0))
+        {
+            var edited = new Overlay(files).Replace(entry.Origin.Path, entry.Summary.Span.Written, entry.Summary.Span.Written.Insert(1, "x"));
+            var after = GuideEditions.Read(edited, ThemeFiles.BuiltIn, null, memory).Draw(edited, memory).Pages().ToDictionary(f => f.Address, f => f.Basis!);
+            var showing = before.Where(p => p.Html.Contains($">{HtmlText.Escape(entry.Summary.Value)}<", StringComparison.Ordinal)).ToList();
+
+            Assert.NotEmpty(showing);
+            Assert.All(showing, p => Assert.True(p.Basis.DigestBy(p.Basis.Asked) != after[p.Address].DigestBy(p.Basis.Asked), $"{p.Address} shows {entry.Origin.Path}"));
+        }
     }
 
     [Fact]
