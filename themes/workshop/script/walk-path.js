@@ -68,10 +68,15 @@
     return (hash % 2176782336).toString(36).padStart(6, "0");
   }
 
+  /** How every walk through a tree begins. @param {Tree} tree @returns {string} */
+  function head(tree) {
+    return "walk=" + (tree.mark ?? mark(tree));
+  }
+
   /** What stands behind # in an address. @param {Tree} tree @param {number[]} answers @param {Filter} filter @param {string[]} tools all tools of the tree, in order */
   function write(tree, answers, filter, tools) {
     const missing = filter.missing.map(tool => tools.indexOf(tool)).filter(i => i >= 0).sort((a, b) => a - b);
-    return ["walk=" + (tree.mark ?? mark(tree)), answers.join("."), filter.variant, missing.join(".")].join("/");
+    return [head(tree), answers.join("."), filter.variant, missing.join(".")].join("/");
   }
 
   const NUMBERS = /^(?:\d{1,3}(?:\.\d{1,3})*)?$/;
@@ -86,7 +91,7 @@
     if (text.length > 500 || parts.length !== 4 || !/^walk=[0-9a-z]{6}$/.test(parts[0]) || !NUMBERS.test(parts[1]) || !NUMBERS.test(parts[3])) return null;
     const numbers = (/** @type {string} */ list) => list === "" ? [] : list.split(".").map(Number);
     const filter = { variant: variants.includes(parts[2]) ? parts[2] : "", missing: numbers(parts[3]).filter(i => i < tools.length).map(i => tools[i]) };
-    const stale = parts[0] !== "walk=" + (tree.mark ?? mark(tree));
+    const stale = parts[0] !== head(tree);
     const answers = stale ? [] : numbers(parts[1]).slice(0, MOST);
     return { answers: answers.slice(0, follow(tree, answers, filter).used), filter, stale };
   }
