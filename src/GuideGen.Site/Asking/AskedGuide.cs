@@ -7,6 +7,7 @@ using GuideGen.Guide.Shapes;
 using GuideGen.Guide.Text;
 using GuideGen.Site.Drafting;
 using GuideGen.Site.Planning;
+using GuideGen.Site.Trees;
 using GuideGen.Site.Weighing;
 
 namespace GuideGen.Site.Asking;
@@ -90,16 +91,21 @@ public sealed class AskedGuide
         }
     }
 
-    /// <summary>For what goes from tree to tree by itself: looks at no more than trees, their checks, and what the cases say of them.</summary>
+    /// <summary>For what goes from tree to tree by itself, and looks at no more than their steps.</summary>
     public GuideContent ForTrees
     {
         get
         {
             asked?.Note(GuideItem.All(ContentKind.Tree));
-            asked?.Note(GuideItem.All(ContentKind.Check));
-            asked?.Note(GuideItem.Weights);
             return plan.Guide;
         }
+    }
+
+    /// <inheritdoc cref="TreeFigures.Of"/>
+    public ImmutableArray<TreeFigure> FiguresOf(Tree tree)
+    {
+        asked?.Note(GuideItem.FiguresOfTree + tree.Origin.Slug);
+        return plan.Figures.Of(tree);
     }
 
     /// <inheritdoc cref="NamesToUse.Of(Outline, GuideContent)"/>

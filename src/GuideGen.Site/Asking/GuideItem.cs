@@ -24,6 +24,9 @@ static class GuideItem
     /// <summary>What the cases say of a symptom.</summary>
     public const string EvidenceOfSymptom = "evidence-of-symptom/";
 
+    /// <summary>What a walk takes, see <see cref="Trees.TreeFigures"/>.</summary>
+    public const string FiguresOfTree = "figures-of-tree/";
+
     /// <summary>What opinions and cases come to in numbers.</summary>
     public const string Weights = "weights/";
 

@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
+using System.Globalization;
 using GuideGen.Codes;
+using GuideGen.Guide.Loading;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
 using GuideGen.Site.Planning;
@@ -14,9 +16,11 @@ sealed class ItemDigests
     readonly FrozenDictionary<string, Func<string, Digest>>.AlternateLookup<ReadOnlySpan<char>> kinds;
     readonly ConcurrentDictionary<string, Digest>.AlternateLookup<ReadOnlySpan<char>> known = new ConcurrentDictionary<string, Digest>(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
 
-    public ItemDigests(SitePlan plan)
+    /// <param name="memory">Of earlier compiles of the guide: what takes long to work out is not worked out again to see that it is the same.</param>
+    public ItemDigests(SitePlan plan, GuideMemory memory)
     {
         this.plan = plan;
+        var figures = new Lazy<Digest>(plan.Figures.Origin);
         var (guide, relations) = (plan.Guide, plan.Relations);
         var byKind = new Dictionary<string, Func<string, Digest>>
         {
@@ -38,6 +42,7 @@ sealed class ItemDigests
             [GuideItem.CasesByFault] = slug => OfFiles(relations.CasesByFault[slug].Select(c => c.Origin)),
             [GuideItem.EvidenceOfCode] = code => TroubleCode.TryParse(code, out var known) ? plan.Evidence.DigestOf(known) : default,
             [GuideItem.EvidenceOfSymptom] = plan.Evidence.DigestOfSymptom,
+            [GuideItem.FiguresOfTree] = slug => guide.Trees.Find(slug) is { } tree ? Kept(memory, figures.Value, GuideItem.FiguresOfTree + slug, () => OfFigures(tree)) : default,
             [GuideItem.Weights] = _ => plan.Weights.Origin,
         };
         kinds = byKind.ToFrozenDictionary().GetAlternateLookup<ReadOnlySpan<char>>();
@@ -71,6 +76,25 @@ sealed class ItemDigests
         if (entry is not Tree { Computed: not null }) return entry.Origin.Face;
         using var all = new Digester();
         return all.Add(entry.Origin.Face).Add(plan.Weights.Origin).Take();
+    }
+
+    Digest OfFigures(Tree tree)
+    {
+        using var all = new Digester();
+        foreach (var figure in plan.Figures.Of(tree)) all.Add(figure.Variant).Add(string.Create(CultureInfo.InvariantCulture, $"{figure.Expected:R} {figure.Worst:R} {figure.Money} {figure.Found:R}"));
+        return all.Take();
+    }
+
+    /// <param name="origin">Of all that the item follows from.</param>
+    static Digest Kept(GuideMemory memory, Digest origin, string item, Func<Digest> digestOf)
+    {
+        using var key = new Digester();
+        return Digest.From(memory.Recall(key.Add(item).Add(origin).Take(), () =>
+        {
+            var bytes = new byte[Digest.Size];
+            digestOf().CopyTo(bytes);
+            return bytes;
+        }));
     }
 
     static Digest OfFiles(IEnumerable<PageOrigin> origins)

@@ -6,8 +6,8 @@ using GuideGen.Guide.Links;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Pages;
 using GuideGen.Guide.Text;
-using GuideGen.Site.Asking;
 using GuideGen.Site.Rendering;
+using GuideGen.Site.Trees;
 using GuideGen.Site.Weighing;
 
 namespace GuideGen.Site.Planning;
@@ -31,10 +31,10 @@ public sealed record SitePlan
         // Not its other names: 'ground' is another name of the earth, but vans stand on it, too.
         Terms = new PhraseFinder<string>(guide.Terms.Select(t => (t.Key.Value, Anchors.Of(t.Key.Value))));
         Evidence = new GuideEvidence(guide, weights);
+        Figures = new TreeFigures(guide, weights);
         HasFeed = guide.Settings.Base is not null && guide.Entries.Any(e => Provenances.Of(e).Reviewed is not null);
         Common = CommonOf(guide);
         Relations = relations.GetAwaiter().GetResult();
-        Items = new ItemDigests(this);
     }
 
     public GuideContent Guide { get; private init; }
@@ -48,6 +48,8 @@ public sealed record SitePlan
     public GuideWeights Weights { get; }
 
     public GuideEvidence Evidence { get; }
+
+    public TreeFigures Figures { get; }
 
     public LinkTable Links { get; private init; }
 
@@ -71,9 +73,6 @@ public sealed record SitePlan
 
     /// <summary>Of what every file of the site can show without asking for it: the files that concern every page, which pages there are, and the feed.</summary>
     public Digest Common { get; }
-
-    /// <summary>Of what a file can ask for.</summary>
-    internal ItemDigests Items { get; }
 
     public static SitePlan Make(GuideContent guide) => Make([(guide, GuideWeights.Of(guide))])[0];
 

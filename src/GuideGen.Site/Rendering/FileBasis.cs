@@ -12,7 +12,7 @@ public sealed class FileBasis
 {
     // Of ten thousand pages a preview draws one, and asks for none of their digests.
     readonly Lazy<Digest> known;
-    readonly ItemDigests? items;
+    readonly Lazy<ItemDigests>? items;
     readonly AskedItems? asked;
 
     /// <param name="known">Of all that the file follows from, the tool included.</param>
@@ -21,7 +21,7 @@ public sealed class FileBasis
     /// <param name="known">Of all that is known beforehand, the tool included.</param>
     /// <param name="items">Of what can be asked for.</param>
     /// <param name="asked">Takes it down while the file is made.</param>
-    internal FileBasis(Func<Digest> known, ItemDigests items, AskedItems asked) => (this.known, this.items, this.asked) = (new(known), items, asked);
+    internal FileBasis(Func<Digest> known, Lazy<ItemDigests> items, AskedItems asked) => (this.known, this.items, this.asked) = (new(known), items, asked);
 
     /// <summary>What was asked for, as the file was made; empty before that, and if nothing was.</summary>
     public string Asked => asked?.ToString() ?? "";
@@ -36,7 +36,7 @@ public sealed class FileBasis
         all.Add(known.Value);
         foreach (var range in asked.Split(AskedItems.Separator))
         {
-            if (items?.Of(asked[range]) is not { } digest) return null;
+            if (items?.Value.Of(asked[range]) is not { } digest) return null;
             all.Add(asked[range]).Add(digest);
         }
 

@@ -20,6 +20,8 @@ public sealed record SiteBasis(Digest Common, Digest Frame);
 /// <param name="memory">Of earlier compiles of the guide; null if there is none.</param>
 public sealed class SiteRenderer(SitePlan plan, Theme theme, SiteBasis? basis = null, GuideMemory? memory = null)
 {
+    readonly Lazy<ItemDigests> items = new(() => new(plan, memory ?? GuideMemory.None));
+
     public GuideContent Guide => plan.Guide;
 
     /// <summary>Every file that follows from the plan and the theme, drawn only when it is asked for; the search is made meanwhile.</summary>
@@ -35,7 +37,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme, SiteBasis? basis = 
     {
         if (basis is null) return new SiteFile(page.Address, () => Draw(page));
         var asked = new AskedItems();
-        return new SiteFile(page.Address, () => Draw(page, asked)) { Basis = new(() => KnownOf(page, basis), plan.Items, asked) };
+        return new SiteFile(page.Address, () => Draw(page, asked)) { Basis = new(() => KnownOf(page, basis), items, asked) };
     }));
 
     static IEnumerable<SiteFile> On(Digest? basis, IEnumerable<SiteFile> files) =>
@@ -46,7 +48,7 @@ public sealed class SiteRenderer(SitePlan plan, Theme theme, SiteBasis? basis = 
     {
         using var all = new Digester();
         all.Add(basis.Common).Add(page.Shown?.Origin.Whole ?? default);
-        return page.Item is { } item ? all.Add(plan.Items.Of(item)!.Value).Take() : all.Take();
+        return page.Item is { } item ? all.Add(items.Value.Of(item)!.Value).Take() : all.Take();
     }
 
     /// <summary>What follows from what is known of pages in a row.</summary>

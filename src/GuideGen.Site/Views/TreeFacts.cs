@@ -1,5 +1,4 @@
 using System.Globalization;
-using GuideGen.Diagnosis.Trees;
 using GuideGen.Guide.Model;
 using GuideGen.Guide.Text;
 using GuideGen.Site.Trees;
@@ -12,7 +11,7 @@ static class TreeFacts
 {
     /// <summary>What the walk takes, a line for each variant.</summary>
     public static ScriptArray Costs(ViewContext view, Tree tree) =>
-        [.. new TreeEvidences(view.Guide.ForTrees, view.Guide.Weights).CostsOf(tree).Select(c => Cost(view, c.Variant, c.Cost))];
+        [.. view.Guide.FiguresOf(tree).Select(f => Cost(view, f))];
 
     /// <summary>The variants that some question of the tree asks for; none if no question does.</summary>
     public static ScriptArray AskedVariants(ViewContext view, Tree tree)
@@ -27,12 +26,12 @@ static class TreeFacts
     public static IEnumerable<Located<string>> HazardsOf(ViewContext view, DoNode step, Check check) =>
         TreeHazards.Of(view.Guide.Vehicle, step, check).Select(h => new Located<string>(h, step.Check.Span));
 
-    static ScriptObject Cost(ViewContext view, string variant, TreeCost cost) => new()
+    static ScriptObject Cost(ViewContext view, TreeFigure figure) => new()
     {
-        ["variant"] = view.VariantName(variant),
-        ["expected"] = view.Minutes(Math.Round(cost.Expected.Minutes)),
-        ["worst"] = view.Minutes(Math.Round(cost.Worst.Minutes)),
-        ["money"] = cost.Worst.Money > 0 ? view.Money(new MoneyRange(0, Math.Ceiling((decimal)cost.Worst.Money))) : null,
-        ["found"] = Math.Round(10 * cost.Coverage).ToString(CultureInfo.InvariantCulture),
+        ["variant"] = view.VariantName(figure.Variant),
+        ["expected"] = view.Minutes(figure.Expected),
+        ["worst"] = view.Minutes(figure.Worst),
+        ["money"] = figure.Money > 0 ? view.Money(new MoneyRange(0, figure.Money)) : null,
+        ["found"] = figure.Found.ToString(CultureInfo.InvariantCulture),
     };
 }

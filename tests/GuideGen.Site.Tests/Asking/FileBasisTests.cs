@@ -65,6 +65,15 @@ public sealed partial class FileBasisTests
     }
 
     [Fact]
+    public void A_tree_follows_from_how_likely_a_fault_is_that_it_does_not_show()
+    {
+        const string Fault = "content/faults/battery-earth-loose.md";
+        var guide = new Overlay(Guides.Open(Guides.Small)).Replace(Fault, "symptoms: {", "symptoms: { reduced-power: usually,");
+
+        AssertFollows("trees/reduced-power.html", guide, g => g.Replace(Fault, "belief: ", "belief: 10"));
+    }
+
+    [Fact]
     public void A_link_follows_from_the_headings_of_a_translation()
     {
         const string Part = "content/parts/charge-air-hose.md", German = "content/parts/charge-air-hose.de.md";
