@@ -55,14 +55,15 @@ public sealed record CauseRanking(ImmutableArray<RankedCause> Causes)
 
     /// <summary>Probabilities in the order of the model's hypotheses.</summary>
     internal static double[] Posterior(RankingModel model, ImmutableArray<EvidenceTerm> terms) =>
-        Posterior(model, EvidenceTerms.Sum(terms, model.Hypotheses.Length));
+        Posterior(model.Priors, EvidenceTerms.Sum(terms, model.Hypotheses.Length));
 
+    /// <param name="priors">By hypothesis.</param>
     /// <param name="logs">Of the likelihoods of all answers together, by hypothesis.</param>
-    internal static double[] Posterior(RankingModel model, double[] logs)
+    internal static double[] Posterior(ImmutableArray<double> priors, double[] logs)
     {
         double[] values = new double[logs.Length];
         for (int h = 0; h < values.Length; h++)
-            values[h] = logs[h] + Math.Log(model.Hypotheses[h].Prior);
+            values[h] = logs[h] + Math.Log(priors[h]);
         double top = values.Max();
         foreach (ref double value in values.AsSpan())
             value = Math.Exp(value - top);

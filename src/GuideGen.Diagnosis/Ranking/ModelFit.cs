@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace GuideGen.Diagnosis.Ranking;
 
@@ -22,16 +23,26 @@ public static class ModelFit
     /// <param name="authored">The model that was counted by, or a part of it.</param>
     /// <param name="counts">By the hypotheses of the model.</param>
     /// <param name="basis">Of the whole model.</param>
-    public static RankingModel Of(RankingModel authored, CaseCounts counts, FitBasis basis)
+    public static RankingModel Of(RankingModel authored, CaseCounts counts, FitBasis basis) =>
+        MoveSigns(authored, counts, basis).WithPriors(Priors(authored.Priors, counts));
+
+    /// <summary>What weighs for each hypothesis: the author's belief and its cases.</summary>
+    /// <param name="authored">The author's priors, in the model's order.</param>
+    internal static ImmutableArray<double> Priors(ImmutableArray<double> authored, CaseCounts counts)
     {
-        ImmutableArray<double> priors = [.. authored.Hypotheses.Select((h, i) => h.Prior + counts.CountOf(i))];
-        return authored.WithPriors(priors) with
-        {
-            Findings = [.. authored.Findings.Select(f => Move(f, counts, basis))],
-            Groups = [.. authored.Groups.Select(g => Move(g, counts, basis.Worth))],
-            Checks = [.. authored.Checks.Select(c => Move(c, counts, basis.Worth))],
-        };
+        double[] moved = [.. authored];
+        for (int h = 0; h < moved.Length; h++)
+            moved[h] += counts.CountOf(h);
+        return ImmutableCollectionsMarshal.AsImmutableArray(moved);
     }
+
+    /// <summary>The model with what its causes show moved, and the priors as they were.</summary>
+    internal static RankingModel MoveSigns(RankingModel authored, CaseCounts counts, FitBasis basis) => authored with
+    {
+        Findings = [.. authored.Findings.Select(f => Move(f, counts, basis))],
+        Groups = [.. authored.Groups.Select(g => Move(g, counts, basis.Worth))],
+        Checks = [.. authored.Checks.Select(c => Move(c, counts, basis.Worth))],
+    };
 
     static Finding Move(Finding finding, CaseCounts counts, FitBasis basis)
     {
@@ -50,7 +61,7 @@ public static class ModelFit
         LikelihoodRow stated = finding.Likelihoods;
         CauseKinds kinds = seen.Counts.Kinds;
         int last = stated.Count - 1;
-        SortedSet<int> own = [.. stated.Places.ToArray(), .. seen.Places, last];
+        int[] own = [.. seen.Places.Concat(stated.Places.ToArray()).Append(last).Distinct().Order()];
         double Moved(int h) => finding.IsStray(h) ? Unstated(pooled, basis, seen.At(h))
             : h == last ? Unstated(stated[h], basis, seen.At(h))
             : basis.Habit.Shift(stated[h], basis.Worth, seen.At(h));
@@ -64,13 +75,13 @@ public static class ModelFit
     internal static double Unstated(double likelihood, FitBasis basis, Shown cases) => basis.Habit.Shift(likelihood, StrayWorth, cases);
 
     /// <summary>A hypothesis of each kind that has no counts or likelihood of its own, where there is one.</summary>
-    static IEnumerable<(int Kind, int Hypothesis)> Examples(CauseKinds kinds, SortedSet<int> own)
+    static IEnumerable<(int Kind, int Hypothesis)> Examples(CauseKinds kinds, int[] own)
     {
         for (int kind = 0; kind < kinds.Members.Length; kind++)
         {
             foreach (int h in kinds.Members[kind])
             {
-                if (own.Contains(h))
+                if (Array.BinarySearch(own, h) >= 0)
                     continue;
                 yield return (kind, h);
                 break;

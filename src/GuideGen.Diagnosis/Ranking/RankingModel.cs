@@ -93,6 +93,10 @@ public sealed record RankingModel
         };
     }
 
+    /// <summary>In the order of the hypotheses.</summary>
+    [JsonIgnore]
+    public ImmutableArray<double> Priors => [.. Hypotheses.Select(h => h.Prior)];
+
     /// <summary>The same model for another variant or another state of the evidence, priors in the model's order.</summary>
     public RankingModel WithPriors(ImmutableArray<double> priors)
     {

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace GuideGen.Diagnosis.Ranking;
 
 /// <summary>One case ranked by a model that has not seen it. Of what the model stated only the sums are kept, since a guide has many cases.</summary>
@@ -19,10 +21,11 @@ public sealed class RankingTrial
         (Brier, Log) = (Scores.Brier(stated, truth), Scores.Log(stated, truth));
     }
 
-    /// <param name="model">Made without the case; only its priors are asked.</param>
+    /// <param name="model">Whose causes these are.</param>
+    /// <param name="priors">Of its causes, without the case.</param>
     /// <param name="logs">What the answers say, by hypothesis, as logarithms of likelihoods.</param>
     /// <param name="truth">The place of the true cause.</param>
-    public static RankingTrial Of(RankingModel model, double[] logs, int truth) => new(model, CauseRanking.Posterior(model, logs), truth);
+    public static RankingTrial Of(RankingModel model, ImmutableArray<double> priors, double[] logs, int truth) => new(model, CauseRanking.Posterior(priors, logs), truth);
 
     /// <summary>How many causes stood before the true one.</summary>
     public int Place { get; }

@@ -3,12 +3,11 @@ using System.Collections.Immutable;
 
 namespace GuideGen.Diagnosis.Ranking;
 
-/// <summary>What a model says of a case: priors, and by hypothesis the logarithms of the likelihoods of its answers.</summary>
-/// <param name="Model">The model, of which only the hypotheses are whole.</param>
+/// <summary>What a model says of a case: by hypothesis the priors, and the logarithms of the likelihoods of its answers.</summary>
 /// <param name="Truth">The place of the true cause.</param>
 /// <param name="BySigns">Of codes and symptoms.</param>
 /// <param name="WithChecks">Of the outcomes of checks as well.</param>
-public sealed record CaseEvidence(RankingModel Model, int Truth, double[] BySigns, double[] WithChecks);
+public sealed record CaseEvidence(ImmutableArray<double> Priors, int Truth, double[] BySigns, double[] WithChecks);
 
 /// <summary>
 /// Each case as it looks to a model that has not seen it. That is what fitting anew without the case says (<see cref="ModelFit"/>),
@@ -18,6 +17,7 @@ public sealed record CaseEvidence(RankingModel Model, int Truth, double[] BySign
 public sealed class UnseenCases
 {
     readonly RankingModel authored;
+    readonly ImmutableArray<double> priors;
     readonly CaseCounts counts;
     readonly FitBasis basis;
     readonly ModelIndex index;
@@ -33,6 +33,7 @@ public sealed class UnseenCases
     public UnseenCases(RankingModel authored, CaseCounts counts, FitBasis basis)
     {
         (this.authored, this.counts, this.basis) = (authored, counts, basis);
+        priors = authored.Priors;
         index = new(authored);
         units = SignUnit.Of(authored);
         unitOf = units.SelectMany((u, i) => u.Members.Select(m => (m.Id, i))).ToDictionary(m => m.Id, m => m.i, StringComparer.Ordinal);
@@ -46,7 +47,7 @@ public sealed class UnseenCases
     {
         SortedSet<int> told = [.. ToldBy(one)];
         AbsentSigns absent = byAuthor.GetOrAdd(one.Answers.LookedFor, wanted => new(() => AbsentByAuthor(wanted))).Value;
-        return Of(one, absent.Without(told), Part(told, one));
+        return Of(one, absent.Without(told), Part(told, one), priors);
     }
 
     /// <summary>By the other cases and the author's word.</summary>
@@ -59,16 +60,17 @@ public sealed class UnseenCases
         double own = quiet.Own(cause, apart);
         double[] logs = quiet.Absent.Without(apart);
         logs[cause] = own;
-        return Of(one, logs, ModelFit.Of(Part(apart, one), counts.Without(one), basis));
+        CaseCounts others = counts.Without(one);
+        return Of(one, logs, ModelFit.MoveSigns(Part(apart, one), others, basis), ModelFit.Priors(priors, others));
     }
 
     /// <param name="logs">Of all that the part leaves out.</param>
-    CaseEvidence Of(SolvedCase one, double[] logs, RankingModel part)
+    CaseEvidence Of(SolvedCase one, double[] logs, RankingModel part, ImmutableArray<double> priors)
     {
         EvidenceTerms.Add(SignUnit.Of(part).SelectMany(u => EvidenceTerms.Of(u, one.Answers)), logs);
         double[] withChecks = [.. logs];
         EvidenceTerms.Add(EvidenceTerms.OfChecks(part, one.Answers), withChecks);
-        return new(part, counts.PlaceOf(one), logs, withChecks);
+        return new(priors, counts.PlaceOf(one), logs, withChecks);
     }
 
     RankingModel Part(IEnumerable<int> some, SolvedCase one) =>

@@ -132,11 +132,11 @@ public sealed class GuideWeights
     /// <summary>How many cases all variants together weigh as in the shares of one variant.</summary>
     public double PoolingWorth => worth.Value;
 
-    /// <summary>The model with the shares that causes have in one variant.</summary>
-    /// <param name="model">With the hypotheses of <see cref="Fitted"/>.</param>
+    /// <summary>The shares that causes have in one variant.</summary>
+    /// <param name="all">What weighs for each hypothesis of <see cref="Fitted"/> over all variants together.</param>
     /// <param name="cases">The variant's own cases of each of them.</param>
-    public RankingModel WithShares(RankingModel model, string variant, ReadOnlySpan<int> cases) =>
-        model.WithPriors(Pooling.ForVariant([.. model.Hypotheses.Select(h => h.Prior)], PoolingWorth, cases, variants.Value[variant].Possible));
+    public ImmutableArray<double> SharesIn(string variant, ImmutableArray<double> all, ReadOnlySpan<int> cases) =>
+        Pooling.ForVariant(all, PoolingWorth, cases, variants.Value[variant].Possible);
 
     /// <summary>Slug of the variant that a case is about.</summary>
     public string VariantOf(Diagnosis.Ranking.SolvedCase solved) => variantOfCase.Value[solved.Id];
@@ -164,7 +164,7 @@ public sealed class GuideWeights
     RankingModel ForVariant(string variant)
     {
         var needed = guide.Checks.All.Where(c => Fits(c, variant)).Select(c => c.Origin.Slug).ToHashSet();
-        return WithShares(Fitted, variant, CasesOf(variant)) with { Checks = [.. Fitted.Checks.Where(c => needed.Contains(c.Id))] };
+        return Fitted.WithPriors(SharesIn(variant, Fitted.Priors, CasesOf(variant))) with { Checks = [.. Fitted.Checks.Where(c => needed.Contains(c.Id))] };
     }
 
     (bool[] Possible, int[] Cases) PossibleIn(string variant)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using GuideGen.Diagnosis.Ranking;
 using GuideGen.Guide;
@@ -22,17 +23,19 @@ public sealed class SelfTest
         IsOfAll = tried.Length == weights.Cases.Length;
         var unseen = new UnseenCases(weights.Authored, weights.Counts, weights.Basis);
         var none = new int[weights.Places.Count];
+        var byAuthors = new ConcurrentDictionary<string, ImmutableArray<double>>(StringComparer.Ordinal);
         var trials = SideBySide.Map(tried, one =>
         {
             var (byAuthor, byOthers) = (unseen.ByAuthor(one), unseen.ByOthers(one));
             var variant = weights.VariantOf(one);
             int[] cases = [.. weights.CasesOf(variant)];
             cases[byOthers.Truth]--;
-            var (authored, fitted) = (weights.WithShares(byAuthor.Model, variant, none), weights.WithShares(byOthers.Model, variant, cases));
+            var authored = byAuthors.GetOrAdd(variant, v => weights.SharesIn(v, byAuthor.Priors, none));
+            var fitted = weights.SharesIn(variant, byOthers.Priors, cases);
             return (
-                ByAuthor: RankingTrial.Of(authored, byAuthor.BySigns, byAuthor.Truth),
-                BySigns: RankingTrial.Of(fitted, byOthers.BySigns, byOthers.Truth),
-                WithChecks: RankingTrial.Of(fitted, byOthers.WithChecks, byOthers.Truth));
+                ByAuthor: RankingTrial.Of(weights.Fitted, authored, byAuthor.BySigns, byAuthor.Truth),
+                BySigns: RankingTrial.Of(weights.Fitted, fitted, byOthers.BySigns, byOthers.Truth),
+                WithChecks: RankingTrial.Of(weights.Fitted, fitted, byOthers.WithChecks, byOthers.Truth));
         });
         ByAuthor = LeaveOneOut.Of([.. trials.Select(t => t.ByAuthor)]);
         BySigns = LeaveOneOut.Of([.. trials.Select(t => t.BySigns)]);

@@ -431,7 +431,7 @@ public sealed class FitAndScoreTests
     {
         SolvedCase one = Case(cause, Answers.Nothing);
         CaseEvidence seen = new UnseenCases(model, CaseCounts.Of(model, [one]), new(1, new(0.9, 0.9))).ByAuthor(one);
-        return RankingTrial.Of(seen.Model, seen.BySigns, seen.Truth);
+        return RankingTrial.Of(model, seen.Priors, seen.BySigns, seen.Truth);
     }
 
     static SolvedCase Told(int cause, bool looks, bool present, int outcome)

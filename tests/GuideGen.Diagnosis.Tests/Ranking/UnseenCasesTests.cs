@@ -82,7 +82,7 @@ public sealed class UnseenCasesTests
 
     static void Same(SolvedCase one, RankingModel expected, CaseEvidence found)
     {
-        Assert.Equal(expected.Hypotheses, found.Model.Hypotheses);
+        Assert.Equal(expected.Priors, found.Priors);
         Assert.Equal(int.Parse(one.Cause.AsSpan(6), CultureInfo.InvariantCulture), found.Truth);
         Close(EvidenceTerms.Sum(EvidenceTerms.Of(expected, one.Answers with { Outcomes = Answers.Nothing.Outcomes }), Causes + 1), found.BySigns);
         Close(EvidenceTerms.Sum(EvidenceTerms.Of(expected, one.Answers), Causes + 1), found.WithChecks);
