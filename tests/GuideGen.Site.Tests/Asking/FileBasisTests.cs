@@ -3,6 +3,9 @@ using System.Text;
 using System.Text.RegularExpressions;
 using CsCheck;
 using GuideGen.Guide.Loading;
+using GuideGen.Guide.Text;
+using GuideGen.Site.Asking;
+using GuideGen.Site.Planning;
 using GuideGen.Site.Rendering;
 using GuideGen.Site.Tests.Compiling;
 using GuideGen.Testing;
@@ -78,10 +81,10 @@ public sealed partial class FileBasisTests
     {
         const string Part = "content/parts/charge-air-hose.md", German = "content/parts/charge-air-hose.de.md";
         var guide = new Overlay(Guides.Open(Guides.Small)).Append("site-config.yml", "also-in: [de]\n").Append(Part, "\n## Where to buy it\n\nAnywhere.\n")
-            .Append("content/faults/charge-air-hose-split.md", "\nSee [where to buy it](../parts/charge-air-hose.md#where-to-buy-it).\n");
+            .Append("content/tasks/read-codes.md", "\nSee [where to buy it](../parts/charge-air-hose.md#where-to-buy-it).\n");
         guide.Put(German, "---\nname: Ladeluftschlauch\n---\n## Wo es sitzt\n\nVorn.\n\n## Was es tut\n\nEs leitet Luft.\n\n## Wie es ausfällt\n\nEs reißt.\n");
 
-        AssertFollows("de/faults/charge-air-hose-split.html", guide, g => g.Append(German, "\n## Where to buy it\n\nAnywhere.\n"));
+        AssertFollows("de/tasks/read-codes.html", guide, g => g.Append(German, "\n## Where to buy it\n\nAnywhere.\n"));
     }
 
     [Fact]
@@ -116,6 +119,20 @@ public sealed partial class FileBasisTests
 
         AssertFollows("safety.html", guide, g => g.Replace(Check, "sources:", Reviewed + "sources:"));
     }
+
+    [Fact]
+    public void A_tree_that_the_tool_builds_follows_from_all_weights()
+    {
+        var guide = new Overlay(Guides.Open(Guides.Demo));
+        var (built, written) = (ItemsOf(guide, "trees/black-smoke-least-cost"), ItemsOf(guide, "trees/black-smoke"));
+
+        guide.Replace("content/faults/ac-gas-lost.md", "belief: 4\n", "belief: 5\n");
+
+        Assert.NotEqual(built, ItemsOf(guide, "trees/black-smoke-least-cost"));
+        Assert.Equal(written, ItemsOf(guide, "trees/black-smoke"));
+    }
+
+    static Digest? ItemsOf(IGuideFiles guide, string item) => new ItemDigests(SitePlan.Make(GuideLoader.Load(guide).Guide), GuideMemory.None).Of(item);
 
     /// <summary>The page looks otherwise after the edit, and its basis says so.</summary>
     static void AssertFollows(string page, Overlay guide, Func<Overlay, Overlay> edit)

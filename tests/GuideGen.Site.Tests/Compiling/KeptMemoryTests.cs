@@ -1,3 +1,4 @@
+using System.Text;
 using CsCheck;
 using GuideGen.Guide.Findings;
 using GuideGen.Guide.Loading;
@@ -59,6 +60,25 @@ public sealed class KeptMemoryTests
     [InlineData("let a check take longer", "checks.html checks/pressure-test.html evidence.html faults/charge-air-hose-split.html index.html parts/charge-air-hose.html report-a-case.html trees/reduced-power.html weigh.html")]
     public void An_edit_has_only_those_pages_drawn_that_can_show_it(string edit, string pages) =>
         Assert.Equal(pages, string.Join(' ', MadeAfter(edit).Where(f => f.EndsWith(".html", StringComparison.Ordinal))));
+
+    [Fact]
+    public void A_tree_has_other_figures_once_a_fault_is_likelier_that_it_does_not_show()
+    {
+        const string Fault = "content/faults/battery-earth-loose.md";
+        using var temp = new TempFolder();
+        var clean = new MemoryTarget(2);
+        var files = GuideEdits.After([]).Single().Files;
+        Change("symptoms: {", "symptoms: { reduced-power: usually,");
+        Compile(files, temp.PathTo("out"));
+        Change("belief: ", "belief: 10");
+
+        Compile(files, temp.PathTo("out"));
+
+        SiteCompiler.Compile(new MemoryFiles(files), ThemeFiles.BuiltIn, clean, new CompiledSite.Unheard(), Today);
+        Assert.Equal(Lines(clean.Files), Below(temp.PathTo("out")));
+
+        void Change(string from, string to) => files[Fault] = Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(files[Fault]).Replace(from, to, StringComparison.Ordinal));
+    }
 
     /// <returns>The files that a second compile wrote, after an edit.</returns>
     static IEnumerable<string> MadeAfter(string edit)
