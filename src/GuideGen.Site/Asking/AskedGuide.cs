@@ -53,6 +53,7 @@ public sealed class AskedGuide
     /// <inheritdoc cref="SitePlan.Folder"/>
     public string Folder => plan.Folder;
 
+    /// <inheritdoc cref="SitePlan.HasFeed"/>
     public bool HasFeed => plan.HasFeed;
 
     /// <inheritdoc cref="SitePlan.Codes"/>
@@ -91,13 +92,13 @@ public sealed class AskedGuide
         }
     }
 
-    /// <summary>For what goes from tree to tree by itself, and looks at no more than their steps.</summary>
-    public GuideContent ForTrees
+    /// <summary>For what goes from tree to tree by itself.</summary>
+    public Shelf<Tree> AllTrees
     {
         get
         {
             asked?.Note(GuideItem.All(ContentKind.Tree));
-            return plan.Guide;
+            return plan.Guide.Trees;
         }
     }
 

@@ -105,7 +105,7 @@ public sealed record SitePlan
     Digest CommonOf(GuideContent guide)
     {
         using var common = new Digester();
-        common.Add(guide.Common).Add(HasFeed ? Publishing.Feed.Address : "");
+        common.Add(guide.Common).Add(HasFeed ? "with a feed" : "without one");
         foreach (var code in Codes) common.Add(code.ToString());
         return common.Take();
     }

@@ -24,17 +24,18 @@ sealed class JoinedTree(GuideContent guide, GuideWeights weights, string? varian
     {
         return new SymptomTree(
             NameOf(tree, tree.Start.Value),
-            [.. from t in WithJoined(guide, tree) from n in t.Nodes where n.Value is not JoinNode select Node(t, n.Key.Value, n.Value)],
+            [.. from t in WithJoined(guide.Trees, tree) from n in t.Nodes where n.Value is not JoinNode select Node(t, n.Key.Value, n.Value)],
             weights.Fitted.Setups);
     }
 
     /// <summary>The tree, those that it joins, and those that these join.</summary>
-    public static IReadOnlyList<Tree> WithJoined(GuideContent guide, Tree tree)
+    /// <param name="all">Of the guide, without errors.</param>
+    public static IReadOnlyList<Tree> WithJoined(Shelf<Tree> all, Tree tree)
     {
         var trees = new List<Tree> { tree };
         for (var i = 0; i < trees.Count; i++)
         {
-            var joined = trees[i].Nodes.Select(n => n.Value).OfType<JoinNode>().Select(j => guide.Trees.Find(j.Tree.Value)!);
+            var joined = trees[i].Nodes.Select(n => n.Value).OfType<JoinNode>().Select(j => all.Find(j.Tree.Value)!);
             trees.AddRange(joined.Where(t => !trees.Contains(t)).Distinct().ToList());
         }
 

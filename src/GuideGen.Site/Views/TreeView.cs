@@ -78,7 +78,7 @@ static class TreeView
             DoNode check => Check(view, check),
             FaultNode fault => new ScriptObject { ["kind"] = "fault", ["fault"] = view.Card(view.Guide.Faults.Find(fault.Fault.Value)!) },
             AdviceNode advice => new ScriptObject { ["kind"] = "advice", ["title"] = advice.Advice.Value, ["drive"] = DriveWords.Key(advice.Drive.Value), ["left"] = view.Cards(advice.Left.Select(f => view.Guide.Faults.Find(f.Value)!)) },
-            JoinNode join => new ScriptObject { ["kind"] = "join", ["tree"] = view.Card(view.Guide.Trees.Find(join.Tree.Value)!), ["made"] = view.Cards(RepeatedChecks.At(view.Guide.ForTrees, tree, name).Select(c => view.Guide.Checks.Find(c)!)) },
+            JoinNode join => new ScriptObject { ["kind"] = "join", ["tree"] = view.Card(view.Guide.Trees.Find(join.Tree.Value)!), ["made"] = view.Cards(RepeatedChecks.At(view.Guide.AllTrees, tree, name).Select(c => view.Guide.Checks.Find(c)!)) },
             _ => throw new InvalidOperationException("a step of a kind that the page does not know"),
         };
         step["anchor"] = name;

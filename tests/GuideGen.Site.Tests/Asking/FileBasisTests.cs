@@ -25,12 +25,13 @@ public sealed partial class FileBasisTests
         line => FirstOfSeveral().Replace(line, open => open.Value[..1], 1),
     ];
 
+    /// <summary>Of so many pages one is summed up otherwise: enough to find each way on which a page comes to another. All of them were tried once.</summary>
     const int Stride = 5;
 
     [Theory, InlineData(Guides.Published, 40), InlineData(Guides.Translated, 40), InlineData(Guides.Demo, 8)]
     public void After_any_change_of_a_line_a_file_of_the_same_basis_is_the_same(string guide, int times)
     {
-        var files = All(Guides.Open(guide));
+        var files = Guides.ReadAll(Guides.Open(guide));
         var changes = (
             from file in files
             where Path.GetExtension(file.Key) is ".md" or ".yml"
@@ -91,10 +92,9 @@ public sealed partial class FileBasisTests
     public void Every_page_that_shows_the_summary_of_another_follows_from_it()
     {
         SittingMemory memory = new();
-        var files = new MemoryFiles(All(Guides.Open(Guides.Demo)));
+        var files = new MemoryFiles(Guides.ReadAll(Guides.Open(Guides.Demo)));
         var guide = GuideEditions.Read(files, ThemeFiles.BuiltIn, null, memory);
         var before = guide.Draw(files, memory).Pages().Where(f => f.Address.EndsWith(".html", StringComparison.Ordinal)).Select(f => (f.Address, Html: Text(f.Read()), Basis: f.Basis!)).ToList();
-        // Every so many find each way on which a page comes to another; all of them were tried once.
         foreach (var entry in guide.Guide.Entries.Where((_, i) => i % Stride == 0))
         {
             var edited = new Overlay(files).Replace(entry.Origin.Path, entry.Summary.Span.Written, entry.Summary.Span.Written.Insert(1, "x"));
@@ -124,23 +124,23 @@ public sealed partial class FileBasisTests
     public void A_tree_that_the_tool_builds_follows_from_all_weights()
     {
         var guide = new Overlay(Guides.Open(Guides.Demo));
-        var (built, written) = (ItemsOf(guide, "trees/black-smoke-least-cost"), ItemsOf(guide, "trees/black-smoke"));
+        var (built, written) = (ItemOf(guide, "trees/black-smoke-least-cost"), ItemOf(guide, "trees/black-smoke"));
 
         guide.Replace("content/faults/ac-gas-lost.md", "belief: 4\n", "belief: 5\n");
 
-        Assert.NotEqual(built, ItemsOf(guide, "trees/black-smoke-least-cost"));
-        Assert.Equal(written, ItemsOf(guide, "trees/black-smoke"));
+        Assert.NotEqual(built, ItemOf(guide, "trees/black-smoke-least-cost"));
+        Assert.Equal(written, ItemOf(guide, "trees/black-smoke"));
     }
 
-    static Digest? ItemsOf(IGuideFiles guide, string item) => new ItemDigests(SitePlan.Make(GuideLoader.Load(guide).Guide), GuideMemory.None).Of(item);
+    static Digest? ItemOf(IGuideFiles guide, string item) => new ItemDigests(SitePlan.Make(GuideLoader.Load(guide).Guide), GuideMemory.None).Of(item);
 
     /// <summary>The page looks otherwise after the edit, and its basis says so.</summary>
     static void AssertFollows(string page, Overlay guide, Func<Overlay, Overlay> edit)
     {
-        var before = SiteOf(All(guide))!.Single(f => f.Address == page);
+        var before = SiteOf(Guides.ReadAll(guide))!.Single(f => f.Address == page);
         var drawn = before.Read();
 
-        var after = SiteOf(All(edit(guide)))!.Single(f => f.Address == page);
+        var after = SiteOf(Guides.ReadAll(edit(guide)))!.Single(f => f.Address == page);
 
         Assert.NotEqual(before.Basis!.DigestBy(before.Basis.Asked), after.Basis!.DigestBy(before.Basis.Asked));
         Assert.NotEqual(Text(drawn), Text(after.Read()));
@@ -160,9 +160,6 @@ public sealed partial class FileBasisTests
         lines[at] = slip(lines[at]);
         return new(files, StringComparer.Ordinal) { [path] = Encoding.UTF8.GetBytes(string.Join('\n', lines)) };
     }
-
-    static SortedDictionary<string, byte[]> All(IGuideFiles guide) =>
-        new(guide.Paths.ToDictionary(p => p, p => guide.TryRead(p, out var bytes, out var why) ? bytes : throw new InvalidOperationException(why)), StringComparer.Ordinal);
 
     static string Text(byte[] bytes) => Encoding.UTF8.GetString(bytes);
 

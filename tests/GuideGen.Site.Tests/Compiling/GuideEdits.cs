@@ -1,6 +1,5 @@
 using System.Text;
 using CsCheck;
-using GuideGen.Guide.Loading;
 
 namespace GuideGen.Site.Tests.Compiling;
 
@@ -11,7 +10,7 @@ sealed class GuideEdits
     const string Symptom = "content/symptoms/reduced-power.md", Task = "content/tasks/read-codes.md", Case = "content/cases/2019-05-w20d-hose.yml";
     const string Drawing = "content/images/air path #1.svg", Settings = "site-config.yml", Vehicle = "content/vehicle.yml";
 
-    static readonly SortedDictionary<string, byte[]> Originals = ReadAll();
+    static readonly SortedDictionary<string, byte[]> Originals = Guides.ReadAll(Guides.Open(Guides.Small));
 
     static readonly (string Name, Action<GuideEdits> Do)[] All =
     [
@@ -119,10 +118,4 @@ sealed class GuideEdits
     }
 
     static string BodyOf(string page) => page[(page.IndexOf("\n---\n", StringComparison.Ordinal) + 5)..];
-
-    static SortedDictionary<string, byte[]> ReadAll()
-    {
-        var guide = new FolderFiles(Guides.FolderOf(Guides.Small));
-        return new(guide.Paths.ToDictionary(p => p, p => guide.TryRead(p, out var bytes, out var why) ? bytes : throw new InvalidOperationException(why)), StringComparer.Ordinal);
-    }
 }

@@ -37,6 +37,10 @@ static class Guides
         _ => new FolderFiles(FolderOf(guide)),
     };
 
+    /// <summary>All files of a guide, to change some of them.</summary>
+    public static SortedDictionary<string, byte[]> ReadAll(IGuideFiles guide) =>
+        new(guide.Paths.ToDictionary(p => p, p => guide.TryRead(p, out var bytes, out var why) ? bytes : throw new InvalidOperationException(why)), StringComparer.Ordinal);
+
     static Overlay OpenPublished() => new Overlay(new FolderFiles(FolderOf(Small)))
         .Append("site-config.yml", "base: https://club.example/loris/guide/\n")
         .Replace("content/parts/charge-air-hose.md", "system: air\n", "system: air\nreviewed: 2026-06-09\nformerly: [parts/boost-hose.html, parts/big-pipe.html]\n")
